@@ -1,0 +1,95 @@
+// Package planfile reads plan files: a warp written down as a small TOML text,
+// version 1, as docs/planfile.md describes it. A file is first taken apart
+// into a tree that knows the place of every value, then read key by key, so
+// that every fault in it is found in one reading.
+package planfile
+
+import (
+	"bytes"
+
+	"sley/internal/trade/problem"
+	"sley/internal/trade/warp"
+)
+
+// decoder reads the tree of one file into a plan.
+type decoder struct {
+	src   *source
+	list  *problem.List
+	top   *node
+	plan  *warp.Plan
+	yarns []string // the names of the yarns, in the order of the file
+}
+
+// Decode reads the text of a plan file; file is its name for messages. The
+// plan is whole only when the list holds no Error: a value that could not be
+// read is left unsaid. Places knows where each value stands, for the problems
+// that later reckoning finds. Decode never fails in another way.
+func Decode(file string, text []byte) (*warp.Plan, Places, *problem.List) {
+	text = bytes.TrimPrefix(text, []byte("\ufeff"))
+	d := &decoder{
+		src: newSource(file, text), list: &problem.List{},
+		plan: &warp.Plan{}, top: &node{kind: tableKind},
+	}
+	if bad := readable(d.src); bad != nil {
+		d.list.Add(*bad)
+		return d.plan, Places{d.src, d.top}, d.list
+	}
+	if top := build(d.src, d.list); top != nil {
+		d.top = top
+		d.read()
+	}
+	return d.plan, Places{d.src, d.top}, d.list
+}
+
+// read reads every table of the file and then looks at the plan as a whole.
+func (d *decoder) read() {
+	if d.newer() {
+		return
+	}
+	t := d.open(topTable, d.top)
+	d.format(t)
+	d.head(t)
+	d.readYarns(t.at("yarns"))
+	d.readGroups(t.at("groups"))
+	d.readPieces(t.at("pieces"))
+	d.plan.Allowances = d.allowances(linksTable, t.at("allowances"))
+	d.readExtras(t.at("extras"))
+	d.readWarp(t.at("warp"))
+	d.readWeft(t.at("weft"))
+	d.readSampling(t.at("sampling"))
+	d.readLoom(t.at("loom"))
+	d.readRounding(t.at("rounding"))
+	d.readWork(t.at("work"))
+	d.readClass(t.at("class"))
+	d.readBuilt(t.at("built"))
+	d.readFind(t.at("find"))
+	d.check(t)
+}
+
+// newer reports a file of a later version and stops there: what its keys mean
+// cannot be known.
+func (d *decoder) newer() bool {
+	n := d.top.child("sley")
+	if n == nil || n.kind != wholeKind {
+		return false
+	}
+	version, ok := wholeNumber(n.text)
+	if ok && version <= warp.Format {
+		return false
+	}
+	d.fail("format.newer", n, problem.Args{"most": warp.Format})
+	return true
+}
+
+// format reads the version, which stands before everything else.
+func (d *decoder) format(t table) {
+	n := t.at("sley")
+	switch {
+	case n == nil:
+		d.failAt("format.first", "sley", d.src.place(span{}), nil)
+		return
+	case d.top.items[0] != n:
+		d.failAt("format.first", "sley", d.src.place(n.keyAt), nil)
+	}
+	d.plan.Format = t.whole("sley", 1, warp.Format).Is
+}

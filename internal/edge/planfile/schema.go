@@ -1,0 +1,93 @@
+package planfile
+
+import "sley/internal/trade/warp"
+
+// The tables of a plan file by the name their keys are kept under. Tables of
+// the weaver's own names have an asterisk for the name.
+const (
+	topTable      = ""
+	unitsTable    = "units"
+	piecesTable   = "pieces"
+	hemTable      = "pieces.hem"
+	fringeTable   = "pieces.fringe"
+	yarnTable     = "yarns.*"
+	skeinTable    = "yarns.*.skein"
+	warpTable     = "warp"
+	floatsTable   = "warp.floating-selvedges"
+	doubledTable  = "warp.doubled-edges"
+	secondTable   = "warp.second-beam"
+	weftTable     = "weft"
+	samplingTable = "sampling"
+	loomTable     = "loom"
+	wasteTable    = "loom.waste"
+	roundingTable = "rounding"
+	workTable     = "work"
+	classTable    = "class"
+	builtTable    = "built"
+	wovenTable    = "built.woven"
+	findTable     = "find"
+	linksTable    = "allowances"
+	pieceLinks    = "pieces.allowances"
+)
+
+// Keys lists the keys each table of a plan file may have, in the order they
+// are shown. Tables whose keys are names of the weaver's own (extras, groups,
+// yarns, weft.shares) are not among them.
+func Keys() map[string][]string {
+	return map[string][]string{
+		topTable: {
+			"sley", "name", "note", "date", "weave", "wash", "tape", "gap", "header", "units",
+			"pieces", "allowances", "extras", "yarns", "groups", "warp", "weft", "sampling",
+			"loom", "rounding", "work", "class", "built", "find",
+		},
+		unitsTable: {"length", "yarn", "weight", "density", "count"},
+		piecesTable: {
+			"name", "count", "length", "width", "both", "first", "last", "motif", "border",
+			"far-border", "order", "trim", "cut-off", "panels", "seam", "allowances",
+		},
+		hemTable:    {"hem", "turn-in", "turned", "outside"},
+		fringeTable: {"fringe", "twist", "yarn-shrinkage", "knot", "inside"},
+		yarnTable: {
+			"count", "fibre", "skein", "wraps", "diameter-constant", "put-up", "price",
+			"colour", "stock", "handspun",
+		},
+		skeinTable: {"length", "weight", "skeins", "relaxed", "scoured"},
+		warpTable: {
+			"yarn", "sett", "stripes", "threading", "ends", "choose", "wound",
+			"floating-selvedges", "doubled-edges", "layers", "unit", "bundle", "reed",
+			"sleying", "second-beam",
+		},
+		floatsTable:  {"ends", "yarn"},
+		doubledTable: {"ends", "heddle"},
+		secondTable:  {"take-up", "extra"},
+		weftTable: {
+			"picks", "yarn", "order", "shares", "of-warp", "per-piece", "slack", "crimp", "turn",
+			"reserve", "tail", "hemstitch", "repairs", "bobbin", "bobbin-end",
+		},
+		samplingTable: {"length", "cut-off", "weft"},
+		loomTable: {
+			"name", "shafts", "treadles", "shed", "width", "reeds", "heddles", "waste",
+			"beam-holds", "beams",
+		},
+		wasteTable:    {"tie-on", "unreachable", "back"},
+		roundingTable: {"off", "step", "warp", "picks", "bench"},
+		workTable:     {"winding", "threading", "sleying", "weaving", "wage"},
+		classTable:    {"looms", "in-turn"},
+		builtTable:    {"ends", "wound", "sett", "picks", "note", "waste", "sampling", "woven"},
+		wovenTable:    {"piece", "on-loom"},
+		findTable:     {"what", "within"},
+		linksTable:    linkKeys(true),
+		pieceLinks:    linkKeys(false),
+	}
+}
+
+// linkKeys lists the keys of the allowances, those of widths when asked.
+func linkKeys(widths bool) []string {
+	var keys []string
+	for _, link := range warp.LinkNames() {
+		if widths || !link.Width {
+			keys = append(keys, link.Key)
+		}
+	}
+	return keys
+}

@@ -1,0 +1,206 @@
+package reckon
+
+import (
+	"slices"
+
+	"sley/internal/engine/sett"
+	"sley/internal/trade/qty"
+	"sley/internal/trade/warp"
+)
+
+// setSett finds the density wanted in the reed: as built, as written, or as
+// the yarn and weave advise.
+func (r *run) setSett() {
+	switch b := &r.plan.Built.Sett; {
+	case b.Given():
+		r.cloth.density = r.given("sett.wanted", settOf(*b), given{path: "built.sett", typed: b.Typed, state: warp.InReed, built: true})
+	case r.plan.Warp.Sett.Given():
+		r.cloth.density = r.writtenSett()
+	default:
+		r.cloth.density = r.advisedSett()
+	}
+}
+
+// writtenSett carries a sett that was written in another state to the reed:
+// the same ends stand over the width of that state.
+func (r *run) writtenSett() term {
+	s := &r.plan.Warp.Sett
+	d := r.given("sett.wanted", settOf(*s), given{path: "warp.sett", typed: s.Typed, state: s.State})
+	if s.State == warp.InReed || s.State == warp.Unsaid || !r.cloth.hasWant {
+		return d
+	}
+	there := r.carry(&r.width, r.cloth.wanted, warp.InReed, s.State, "sett.over-", About{})
+	return r.put("sett.in-reed", r.div(Density, r.mul(Density, d, there), r.cloth.wanted), warp.InReed, About{})
+}
+
+// sley chooses the reed and the order of ends in its dents, and so the exact
+// density.
+func (r *run) sley() {
+	r.listReeds()
+	if len(r.out.Reeds) == 0 {
+		return
+	}
+	wanted := sett.Wanted{Density: r.cloth.density.Is, Unit: r.plan.Warp.Unit}
+	dents := make([]qty.Rat, len(r.out.Reeds))
+	for i, reed := range r.out.Reeds {
+		dents[i] = reed.Dents
+	}
+	r.out.Sleying = r.withOwnOrder(dents, best(sett.Choose(dents, wanted)), wanted.Density)
+	r.useOrder(r.out.Sleying[0])
+	r.listAlternatives()
+}
+
+// listReeds gives the reeds to choose from: the one settled on, or all that
+// the loom has.
+func (r *run) listReeds() {
+	if one := r.plan.Warp.Reed; one.Given() {
+		r.out.Reeds = []ReedUsed{{Name: one.Typed, Dents: one.Is.PerNM(), Width: r.widthOfReed(one.Is)}}
+		return
+	}
+	for _, reed := range r.plan.Loom.Reeds {
+		r.out.Reeds = append(r.out.Reeds, ReedUsed{reed.Dents.Typed, reed.Dents.Is.PerNM(), reed.Width.Is})
+	}
+}
+
+// widthOfReed finds the width of a reed of the loom with that density.
+func (r *run) widthOfReed(d qty.Density) qty.Length {
+	for _, reed := range r.plan.Loom.Reeds {
+		if reed.Dents.Is.Cmp(d) == 0 {
+			return reed.Width.Is
+		}
+	}
+	return 0
+}
+
+// best keeps the first choice of each reed, and the second of the reed that
+// came first.
+func best(all []sett.Choice) []sett.Choice {
+	var out []sett.Choice
+	seen := map[int]int{}
+	for _, c := range all {
+		limit := 1
+		if c.Reed == all[0].Reed {
+			limit = 2
+		}
+		if seen[c.Reed] < limit {
+			seen[c.Reed]++
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// withOwnOrder puts the order the weaver settled on first, in her reed or in
+// the reed that brings it nearest to her sett.
+func (r *run) withOwnOrder(dents []qty.Rat, choices []sett.Choice, wanted qty.Rat) []sett.Choice {
+	own := sett.Order(r.plan.Warp.Sleying)
+	if len(own) == 0 || own.Ends() == 0 {
+		return choices
+	}
+	var mine sett.Choice
+	for i := range dents {
+		d := own.Density(dents[i])
+		c := sett.Choice{Reed: i, Dents: dents[i], Order: own, Density: d, Off: d.Sub(wanted).Div(wanted)}
+		if i == 0 || c.Off.Abs().Less(mine.Off.Abs()) {
+			mine = c
+		}
+	}
+	return append([]sett.Choice{mine}, choices...)
+}
+
+// useOrder makes the nodes of the order chosen: dents × ends in the order ÷
+// dents in the order.
+func (r *run) useOrder(c sett.Choice) {
+	wanted := r.cloth.density
+	about := About{Reed: r.out.Reeds[c.Reed].Name, Order: c.Order.String()}
+	r.cloth.dents = r.given("reed", density(c.Dents), given{path: "loom.reeds", typed: about.Reed, about: about})
+	r.cloth.hasReed, r.cloth.order = true, c.Order
+	ends, dents := r.plain(count(c.Order.Ends(), Ends)), r.plain(count(len(c.Order), Dents))
+	d := r.div(Density, r.mul(Density, r.cloth.dents, ends), dents)
+	r.cloth.density = r.put("sett.exact", d, warp.InReed, about)
+	off := r.div(Share, r.sub(r.cloth.density, wanted), wanted)
+	r.put("sett.off", off, warp.Unsaid, about)
+}
+
+// listAlternatives makes the nodes of the other orders.
+func (r *run) listAlternatives() {
+	for i, c := range r.out.Sleying[1:] {
+		id := "sley.other[" + itoa(i+1) + "]."
+		about := About{Reed: r.out.Reeds[c.Reed].Name, Order: c.Order.String(), Index: i + 1}
+		reed := r.plain(density(c.Dents))
+		ends, dents := r.plain(count(c.Order.Ends(), Ends)), r.plain(count(len(c.Order), Dents))
+		r.put(id+"exact", r.div(Density, r.mul(Density, reed, ends), dents), warp.InReed, about)
+		r.put(id+"off", r.plain(share(c.Off)), warp.Unsaid, about)
+	}
+}
+
+// countDents gives the dents that the ends and the floating selvedges fill,
+// and the width the weft crosses.
+func (r *run) countDents() {
+	c := &r.cloth
+	if !c.hasReed || r.exact() {
+		r.widthWithoutDents()
+		return
+	}
+	dents, odd := dentsOf(r.out.Stripes)
+	all := r.put("dents.cloth", r.plain(count(dents, Dents)), warp.Unsaid, About{})
+	if odd > 0 {
+		r.put("dents.odd", r.plain(count(odd, Ends)), warp.Unsaid, About{})
+	}
+	if c.floats.Is.Sign() > 0 {
+		floats := c.floats
+		floats.Kind = Dents
+		all = r.add(all, floats)
+	}
+	c.allDents = r.put("dents", all, warp.Unsaid, About{})
+	c.occupied = r.put("width.occupied", r.div(Length, c.allDents, c.dents), warp.InReed, About{})
+	r.from("taylor-weft")
+	r.centre()
+}
+
+// widthWithoutDents is the occupied width where no reed is known or rounding
+// is off: each floating selvedge stands as far from its neighbour as a dent, or
+// as one end where no reed is known.
+func (r *run) widthWithoutDents() {
+	c := &r.cloth
+	w := c.inReed
+	if c.floats.Is.Sign() > 0 {
+		per := c.density
+		if c.hasReed {
+			per = c.dents
+		}
+		w = r.add(w, r.div(Length, c.floats, per))
+	}
+	c.occupied = r.put("width.occupied", w, warp.InReed, About{})
+	r.from("taylor-weft")
+}
+
+// dentsOf counts dents over the stripes: a stretch of one order goes on in the
+// order, a new order begins in a new dent. odd is what stands in the last dent
+// when it is not full.
+func dentsOf(list []Stripe) (dents, odd int) {
+	for i := 0; i < len(list); {
+		n, j := 0, i
+		for ; j < len(list) && slices.Equal(list[j].Order, list[i].Order); j++ {
+			n += list[j].Ends.Count(qty.Nearest)
+		}
+		d, o := list[i].Order.Dents(n)
+		dents, odd = dents+d, o
+		i = j
+	}
+	return dents, odd
+}
+
+// centre gives the first dent used, counted from the left end of the reed, when
+// the reed's own width is known.
+func (r *run) centre() {
+	c := r.out.Sleying[0]
+	width := r.out.Reeds[c.Reed].Width
+	if width == 0 {
+		return
+	}
+	w := r.plain(length(width))
+	in := r.put("dents.in-reed", r.whole(r.mul(Dents, w, r.cloth.dents), qty.Down), warp.Unsaid, About{Reed: r.out.Reeds[c.Reed].Name})
+	left := r.whole(r.div(Dents, r.sub(in, r.cloth.allDents), r.plain(number(2))), qty.Down)
+	r.put("dents.first", r.add(left, r.plain(count(1, Dents))), warp.Unsaid, About{})
+}

@@ -1,0 +1,93 @@
+package order
+
+import "strings"
+
+// part reads a unit and its suffixes, from left to right.
+func (p *parser) part() int {
+	id := p.unit()
+	for n := 0; p.tok.is("mirrored") || p.tok.isTimes(); n++ {
+		if n == MostNested {
+			p.fail(codeTooDeep, p.tok, args{"most": MostNested})
+		}
+		id = p.suffix(id)
+		if n >= MostNested {
+			id = none
+		}
+	}
+	return id
+}
+
+func (p *parser) suffix(id int) int {
+	if id != none && p.tree.nodes[id].form == filled {
+		p.fail(codeFillNested, p.tok, nil)
+		id = none
+	}
+	if p.tok.is("mirrored") {
+		return p.mirrored(id)
+	}
+	return p.times(id)
+}
+
+func (p *parser) mirrored(id int) int {
+	mark := p.step()
+	how := once
+	switch {
+	case p.tok.is("open"):
+		how = joined
+		p.step()
+	case p.tok.is("doubled"):
+		how = doubled
+		p.step()
+	}
+	if id == none {
+		return none
+	}
+	return p.within(p.tree.addTurned(id, how, mark.at), id, mark)
+}
+
+// within says when a suffix makes a part too long.
+func (p *parser) within(id, kid int, mark token) int {
+	if p.tree.nodes[kid].threads <= MostThreads {
+		p.grow(0, id, mark)
+	}
+	return id
+}
+
+// times reads x 3, x3, × 3 or x fill.
+func (p *parser) times(id int) int {
+	mark := p.step()
+	t := p.tok
+	switch digits := strings.TrimLeft(mark.text, "xX×"); {
+	case digits != "":
+		t = token{shape: number, text: digits, value: value(digits), at: mark.at + 1, pos: mark.pos + 1}
+	case t.is("fill"):
+		p.step()
+		return p.fill(id, mark)
+	case t.shape == number:
+		p.step()
+	default:
+		p.missing(codeCountMissing, mark, nil)
+		return none
+	}
+	n, ok := p.count(t)
+	if !ok || id == none {
+		return none
+	}
+	return p.within(p.tree.addTimes(id, n, mark.at), id, mark)
+}
+
+func (p *parser) fill(id int, mark token) int {
+	switch {
+	case p.depth > 0:
+		p.fail(codeFillNested, mark, nil)
+		return none
+	case p.filled != nil:
+		p.fail(codeFillTwice, mark, args{"first": p.filled.at})
+		return none
+	}
+	p.filled = &mark
+	if id == none {
+		return none
+	}
+	return p.tree.addFilled(id, mark.at)
+}

@@ -1,0 +1,62 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+)
+
+// step is one check: a name to ask for it by, what it looks at, and the work,
+// which returns why it failed or nil.
+type step struct {
+	name, says string
+	run        func(*job) error
+}
+
+// allSteps in the order they run: the quick ones first.
+var allSteps = []step{
+	{"format", "gofmt and gofumpt would change no Go file", checkFormat},
+	{"vet", "go vet finds nothing", checkVet},
+	{"staticcheck", "staticcheck finds nothing", checkStatic},
+	{"deadcode", "every function is reached from a main package or a test", checkDead},
+	{"tidy", "go.mod names what is used, and the modules are the ones it was written for", checkTidy},
+	{"tests", "every test passes; where CI is set, none is skipped", checkTests},
+	{"race", "the packages that work side by side pass under the race detector", checkRace},
+	{"build", "sley builds for every system, each file under 40 MB", checkBuild},
+	{"vulns", "no published fault of Go or of a module is reached by our code", checkVulns},
+}
+
+// choose returns the steps named, in the order they run; all when none is named.
+// A name that is no step is an error that lists the right ones.
+func choose(steps []step, names []string) ([]step, error) {
+	if len(names) == 0 {
+		return steps, nil
+	}
+	for _, name := range names {
+		if !slices.ContainsFunc(steps, func(s step) bool { return s.name == name }) {
+			return nil, fmt.Errorf("there is no step %q; the steps are %s", name, strings.Join(stepNames(steps), ", "))
+		}
+	}
+	var chosen []step
+	for _, s := range steps {
+		if slices.Contains(names, s.name) {
+			chosen = append(chosen, s)
+		}
+	}
+	return chosen, nil
+}
+
+func stepNames(steps []step) []string {
+	var names []string
+	for _, s := range steps {
+		names = append(names, s.name)
+	}
+	return names
+}
+
+func listSteps(out io.Writer, steps []step) {
+	for _, s := range steps {
+		fmt.Fprintf(out, "%-12s %s\n", s.name, s.says)
+	}
+}
