@@ -59,7 +59,7 @@ const mostTerms = 10
 // steps reads steps with ", then" between them; nil after a problem.
 func (r *allowanceReader) steps(text string) [][]warp.Term {
 	var out [][]warp.Term
-	for _, c := range cutAround(clip{text: text}, isThen) {
+	for _, c := range cutThen(clip{text: text}) {
 		terms := r.terms(c)
 		if terms == nil {
 			return nil
@@ -76,7 +76,7 @@ func (r *allowanceReader) steps(text string) [][]warp.Term {
 // terms reads terms with + between them.
 func (r *allowanceReader) terms(c clip) []warp.Term {
 	var out []warp.Term
-	for _, part := range cutAround(c, isPlus) {
+	for _, part := range cutPlus(c) {
 		term, ok := r.term(part.trim(), out)
 		if !ok {
 			return nil
@@ -154,22 +154,26 @@ func (r *allowanceReader) length(c clip) (warp.Term, bool) {
 		return warp.Term{}, false
 	}
 	term := warp.Term{Form: warp.Plain, Length: is, Sides: 1, Typed: c.text}
-	tail := clip{rest, c.at + len(c.text) - len(rest)}
-	word, after := firstWord(tail)
-	switch strings.ToLower(word) {
-	case "":
-		return term, true
-	case "per":
-		return r.per(term, after)
-	case "->", "→", "to":
+	return r.tail(term, clip{rest, c.at + len(c.text) - len(rest)})
+}
+
+// tail reads what follows the length of a term.
+func (r *allowanceReader) tail(term warp.Term, c clip) (warp.Term, bool) {
+	if after, ok := cutArrow(c); ok {
 		return r.measured(term, after)
 	}
-	if !isEachSide(rest) {
-		r.bad("allowance.form", tail, nil)
-		return term, false
+	word, after := firstWord(c)
+	switch {
+	case word == "":
+		return term, true
+	case strings.EqualFold(word, "per"):
+		return r.per(term, after)
+	case isEachSide(c.text):
+		term.Sides = 2
+		return term, true
 	}
-	term.Sides = 2
-	return term, true
+	r.bad("allowance.form", c, nil)
+	return term, false
 }
 
 // isEachSide reports whether the words say that a length is added twice.

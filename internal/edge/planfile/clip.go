@@ -11,6 +11,9 @@ type clip struct {
 	at   int
 }
 
+// from gives the clip from its byte at on.
+func (c clip) from(at int) clip { return clip{c.text[at:], c.at + at} }
+
 // trim takes the space from both ends.
 func (c clip) trim() clip {
 	left := strings.TrimLeftFunc(c.text, unicode.IsSpace)
@@ -24,39 +27,48 @@ func firstWord(c clip) (word string, rest clip) {
 	if end < 0 {
 		end = len(c.text)
 	}
-	return c.text[:end], clip{c.text[end:], c.at + end}.trim()
+	return c.text[:end], c.from(end).trim()
 }
 
-// isThen and isPlus find what stands between the parts of an allowance, with
-// the commas and spaces that belong to it.
-func isThen(word string) bool { return strings.EqualFold(word, "then") }
-func isPlus(word string) bool { return word == "+" }
+// cutArrow cuts the arrow, or the word to, from the front of a text.
+func cutArrow(c clip) (rest clip, ok bool) {
+	c = c.trim()
+	for _, arrow := range []string{"->", "→"} {
+		if strings.HasPrefix(c.text, arrow) {
+			return c.from(len(arrow)).trim(), true
+		}
+	}
+	word, rest := firstWord(c)
+	return rest, strings.EqualFold(word, "to")
+}
 
-// cutAround cuts a text at the words that divide it. A comma before the
-// divider goes with it.
-func cutAround(c clip, divides func(string) bool) []clip {
+// cutPlus cuts a text at every +.
+func cutPlus(c clip) []clip {
 	var out []clip
-	from := 0
-	for at := 0; at < len(c.text); {
-		end := wordEnd(c.text, at)
-		if word := strings.TrimLeftFunc(c.text[at:end], unicode.IsSpace); divides(word) {
-			before := strings.TrimRight(c.text[from:at], " \t")
-			out = append(out, clip{strings.TrimSuffix(before, ","), c.at + from})
-			from = end
+	for {
+		at := strings.IndexByte(c.text, '+')
+		if at < 0 {
+			return append(out, c.trim())
 		}
-		at = end
+		out = append(out, clip{c.text[:at], c.at}.trim())
+		c = c.from(at + 1)
 	}
-	return append(out, clip{c.text[from:], c.at + from})
 }
 
-// wordEnd gives where the word ends that begins, after space, at byte at.
-func wordEnd(text string, at int) int {
-	for seen := false; at < len(text); at++ {
-		space := text[at] == ' ' || text[at] == '\t' || text[at] == '\n'
-		if space && seen {
-			return at
+// cutThen cuts a text at every word then, with the comma before it.
+func cutThen(c clip) []clip {
+	var out []clip
+	for rest := c; ; {
+		word, after := firstWord(rest)
+		if word == "" {
+			return append(out, c.trim())
 		}
-		seen = seen || !space
+		if strings.EqualFold(word, "then") {
+			before := clip{c.text[:rest.trim().at-c.at], c.at}.trim()
+			before.text = strings.TrimRightFunc(strings.TrimSuffix(before.text, ","), unicode.IsSpace)
+			out = append(out, before)
+			c = after
+		}
+		rest = after
 	}
-	return at
 }

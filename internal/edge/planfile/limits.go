@@ -35,10 +35,10 @@ type bound struct {
 var (
 	pieceLength = bound{most: 500 * qty.Metre}
 	pieceWidth  = bound{most: 10 * qty.Metre}
-	detail      = bound{zero: true, most: 10 * qty.Metre}  // hems, gaps, waste
-	wholeWarp   = bound{most: 10 * qty.Kilometre}          // wound, on a beam
-	yarnLength  = bound{most: 100_000 * qty.Kilometre}     // in stock
-	stepLength  = bound{most: 100 * qty.Metre}             // roundings
+	detail      = bound{zero: true, most: 10 * qty.Metre}      // hems, gaps, waste
+	wholeWarp   = bound{most: 10 * qty.Kilometre}              // wound, on a beam
+	yarnLength  = bound{most: 100_000 * qty.Kilometre}         // in stock
+	stepLength  = bound{most: 100 * qty.Metre}                 // roundings
 	pieceOfYarn = bound{zero: true, most: qty.Kilometre * 100} // bobbins, repairs
 )
 

@@ -59,11 +59,8 @@ func home(found, key string) string {
 			homes = append(homes, name)
 		}
 	}
-	switch {
-	case len(homes) != 1:
+	if len(homes) != 1 {
 		return ""
-	case homes[0] == topTable:
-		return "the top of the file"
 	}
-	return "[" + homes[0] + "]"
+	return tableName(homes[0])
 }

@@ -30,55 +30,53 @@ const (
 	pieceLinks    = "pieces.allowances"
 )
 
-// Keys lists the keys each table of a plan file may have, in the order they
+// keys lists the keys each table of a plan file may have, in the order they
 // are shown. Tables whose keys are names of the weaver's own (extras, groups,
 // yarns, weft.shares) are not among them.
-func Keys() map[string][]string {
-	return map[string][]string{
-		topTable: {
-			"sley", "name", "note", "date", "weave", "wash", "tape", "gap", "header", "units",
-			"pieces", "allowances", "extras", "yarns", "groups", "warp", "weft", "sampling",
-			"loom", "rounding", "work", "class", "built", "find",
-		},
-		unitsTable: {"length", "yarn", "weight", "density", "count"},
-		piecesTable: {
-			"name", "count", "length", "width", "both", "first", "last", "motif", "border",
-			"far-border", "order", "trim", "cut-off", "panels", "seam", "allowances",
-		},
-		hemTable:    {"hem", "turn-in", "turned", "outside"},
-		fringeTable: {"fringe", "twist", "yarn-shrinkage", "knot", "inside"},
-		yarnTable: {
-			"count", "fibre", "skein", "wraps", "diameter-constant", "put-up", "price",
-			"colour", "stock", "handspun",
-		},
-		skeinTable: {"length", "weight", "skeins", "relaxed", "scoured"},
-		warpTable: {
-			"yarn", "sett", "stripes", "threading", "ends", "choose", "wound",
-			"floating-selvedges", "doubled-edges", "layers", "unit", "bundle", "reed",
-			"sleying", "second-beam",
-		},
-		floatsTable:  {"ends", "yarn"},
-		doubledTable: {"ends", "heddle"},
-		secondTable:  {"take-up", "extra"},
-		weftTable: {
-			"picks", "yarn", "order", "shares", "of-warp", "per-piece", "slack", "crimp", "turn",
-			"reserve", "tail", "hemstitch", "repairs", "bobbin", "bobbin-end",
-		},
-		samplingTable: {"length", "cut-off", "weft"},
-		loomTable: {
-			"name", "shafts", "treadles", "shed", "width", "reeds", "heddles", "waste",
-			"beam-holds", "beams",
-		},
-		wasteTable:    {"tie-on", "unreachable", "back"},
-		roundingTable: {"off", "step", "warp", "picks", "bench"},
-		workTable:     {"winding", "threading", "sleying", "weaving", "wage"},
-		classTable:    {"looms", "in-turn"},
-		builtTable:    {"ends", "wound", "sett", "picks", "note", "waste", "sampling", "woven"},
-		wovenTable:    {"piece", "on-loom"},
-		findTable:     {"what", "within"},
-		linksTable:    linkKeys(true),
-		pieceLinks:    linkKeys(false),
-	}
+var keys = map[string][]string{
+	topTable: {
+		"sley", "name", "note", "date", "weave", "wash", "tape", "gap", "header", "units",
+		"pieces", "allowances", "extras", "yarns", "groups", "warp", "weft", "sampling",
+		"loom", "rounding", "work", "class", "built", "find",
+	},
+	unitsTable: {"length", "yarn", "weight", "density", "count"},
+	piecesTable: {
+		"name", "count", "length", "width", "both", "first", "last", "motif", "border",
+		"far-border", "order", "trim", "cut-off", "panels", "seam", "allowances",
+	},
+	hemTable:    {"hem", "turn-in", "turned", "outside"},
+	fringeTable: {"fringe", "twist", "yarn-shrinkage", "knot", "inside"},
+	yarnTable: {
+		"count", "fibre", "skein", "wraps", "diameter-constant", "put-up", "price",
+		"colour", "stock", "handspun",
+	},
+	skeinTable: {"length", "weight", "skeins", "relaxed", "scoured"},
+	warpTable: {
+		"yarn", "sett", "stripes", "threading", "ends", "choose", "wound",
+		"floating-selvedges", "doubled-edges", "layers", "unit", "bundle", "reed",
+		"sleying", "second-beam",
+	},
+	floatsTable:  {"ends", "yarn"},
+	doubledTable: {"ends", "heddle"},
+	secondTable:  {"take-up", "extra"},
+	weftTable: {
+		"picks", "yarn", "order", "shares", "of-warp", "per-piece", "slack", "crimp", "turn",
+		"reserve", "tail", "hemstitch", "repairs", "bobbin", "bobbin-end",
+	},
+	samplingTable: {"length", "cut-off", "weft"},
+	loomTable: {
+		"name", "shafts", "treadles", "shed", "width", "reeds", "heddles", "waste",
+		"beam-holds", "beams",
+	},
+	wasteTable:    {"tie-on", "unreachable", "back"},
+	roundingTable: {"off", "step", "warp", "picks", "bench"},
+	workTable:     {"winding", "threading", "sleying", "weaving", "wage"},
+	classTable:    {"looms", "in-turn"},
+	builtTable:    {"ends", "wound", "sett", "picks", "note", "waste", "sampling", "woven"},
+	wovenTable:    {"piece", "on-loom"},
+	findTable:     {"what", "within"},
+	linksTable:    linkKeys(true),
+	pieceLinks:    linkKeys(false),
 }
 
 // linkKeys lists the keys of the allowances, those of widths when asked.
@@ -90,4 +88,24 @@ func linkKeys(widths bool) []string {
 		}
 	}
 	return keys
+}
+
+// called are the tables that their bracketed name does not say.
+var called = map[string]string{
+	topTable:    "the top of the file",
+	piecesTable: "[[pieces]]",
+	hemTable:    "the table of a hem, as first = { hem = \"1 in\" }",
+	fringeTable: "the table of a fringe, as last = { fringe = \"5 in\" }",
+	yarnTable:   "[yarns.NAME]",
+	skeinTable:  "the skein of a yarn",
+	wovenTable:  "the pieces of built.woven",
+	pieceLinks:  "the allowances of a piece",
+}
+
+// tableName gives what people call a table.
+func tableName(name string) string {
+	if words, ok := called[name]; ok {
+		return words
+	}
+	return "[" + name + "]"
 }

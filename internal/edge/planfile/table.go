@@ -113,7 +113,7 @@ func (d *decoder) part(code string, n *node, from int, read string, args problem
 
 // unknown reports a key that the table cannot have.
 func (d *decoder) unknown(name string, c *node) {
-	code, args := "key.unknown", problem.Args{"valid": keys[name]}
+	code, args := "key.unknown", problem.Args{"valid": keys[name], "table": tableName(name)}
 	if close := near(c.key, keys[name]); close != "" {
 		args["near"] = close
 	} else if home := home(name, c.key); home != "" {

@@ -98,7 +98,7 @@ func (d *decoder) wholeOf(n *node, least, most int) qty.Typed[int] {
 	}
 	count, ok := wholeNumber(n.text)
 	if !ok || count < least || count > most {
-		d.fail("count.range", n, problem.Args{"least": least, "most": most})
+		d.fail("whole.range", n, problem.Args{"least": least, "most": most})
 		return qty.Typed[int]{}
 	}
 	return qty.Typed[int]{Is: count, Typed: n.text}
@@ -146,21 +146,4 @@ func (t table) yarn(key string) string {
 	}
 	t.d.knows(n, n.text)
 	return n.text
-}
-
-// knows reports a problem when the file has no yarn of the name.
-func (d *decoder) knows(n *node, name string) bool {
-	if slices.Contains(d.yarns, name) {
-		return true
-	}
-	if len(d.yarns) == 0 {
-		d.fail("yarn.none", n, problem.Args{"name": name})
-		return false
-	}
-	args := problem.Args{"name": name, "valid": d.yarns}
-	if close := near(name, d.yarns); close != "" {
-		args["near"] = close
-	}
-	d.fail("yarn.unknown", n, args)
-	return false
 }

@@ -23,7 +23,7 @@ type Result struct {
 	Stripes  []Stripe      // across the warp, left to right, without the floating selvedges
 	Defaults string        // version of the table of starting values
 	Backward *Backward     // nil when the plan was reckoned forwards
-	index    map[string]int
+	index    map[string]int // of Nodes, by id; made anew as they grow
 }
 
 // ReedUsed is a reed as its owner names it.
@@ -44,7 +44,7 @@ type Stripe struct {
 
 // Node gives the node with that id.
 func (r *Result) Node(id string) (Node, bool) {
-	if r.index == nil {
+	if len(r.index) != len(r.Nodes) {
 		r.index = make(map[string]int, len(r.Nodes))
 		for i := range r.Nodes {
 			r.index[r.Nodes[i].ID] = i

@@ -37,9 +37,9 @@ var (
 // those of qty.ParseDensity and qty.ParseNumber:
 //
 //	reed.empty     nothing is written
-//	reed.no-unit   a bare number; Args inch, metric: the readings "50 dpi"
-//	               and "50/10 cm"
-//	reed.unknown   no numbering of that name; Args near, valid
+//	reed.no-unit   a bare number; Args inch and metric, the two readings
+//	               "50 dpi" and "50/10 cm"
+//	reed.unknown   no numbering of that name; Args valid
 //	reed.range     Args least, most
 func ParseReed(text string) (Reed, error) {
 	dents, f := parseDents(text)
@@ -59,8 +59,7 @@ func parseDents(text string) (qty.Density, *qty.Fault) {
 		return qty.Density{}, reedFault("reed.empty", text, "", nil)
 	}
 	if _, err := qty.ParseNumber(written); err == nil {
-		return qty.Density{}, reedFault("reed.no-unit", text, written,
-			map[string]any{"inch": written + " dpi", "metric": written + "/10 cm"})
+		return qty.Density{}, reedFault("reed.no-unit", text, written, readings(written))
 	}
 	number, name, ok := numbered(written)
 	if !ok {
@@ -70,6 +69,15 @@ func parseDents(text string) (qty.Density, *qty.Fault) {
 		return s.Density(number), nil
 	}
 	return otherDents(text, name)
+}
+
+// readings gives the two ways a number without unit could be meant. 50/10 has
+// its length already and lacks only the unit of it.
+func readings(written string) map[string]any {
+	if strings.Contains(written, "/") && !strings.Contains(written, " ") {
+		return map[string]any{"inch": written + " in", "metric": written + " cm"}
+	}
+	return map[string]any{"inch": written + " dpi", "metric": written + "/10 cm"}
 }
 
 // numbered takes "60s Stockport reed" or "Stockport 60" apart.

@@ -103,9 +103,10 @@ func (t token) is(keyword string) bool {
 	return t.shape == word && strings.EqualFold(t.text, keyword)
 }
 
-// isTimes reports whether t begins "x count": x, × or x3.
+// isTimes reports whether t begins "x count": x, ×, x3, or the star that stands
+// for it elsewhere.
 func (t token) isTimes() bool {
-	return t.shape == cross || t.shape == word && isTimesWord(t.text)
+	return t.shape == cross || t.text == "*" || t.shape == word && isTimesWord(t.text)
 }
 
 func isTimesWord(text string) bool {

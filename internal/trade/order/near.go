@@ -15,17 +15,22 @@ func (p *parser) unknown(t token) {
 
 // valid gives the names that can stand in the order: yarns as they were given,
 // then groups by the alphabet.
-func (p *parser) valid() []string {
-	groups := slices.Sorted(maps.Keys(p.ctx.Groups))
-	if p.ctx.Kind == Shafts {
-		return groups
+func (r *reading) valid() []string {
+	if r.names == nil {
+		if r.ctx.Kind == Stripes {
+			r.names = slices.Clone(r.ctx.Names)
+		}
+		r.names = append(r.names, slices.Sorted(maps.Keys(r.ctx.Groups))...)
+		r.names = append(r.names, "mirrored")
 	}
-	return append(slices.Clone(p.ctx.Names), groups...)
+	last := len(r.names) - 1
+	return r.names[:last:last]
 }
 
 // guess gives the name or the word that t may be a slip for, as near.
-func (p *parser) guess(t token) args {
-	if name := nearest(t.text, append(p.valid(), "mirrored")); name != "" {
+func (r *reading) guess(t token) args {
+	r.valid()
+	if name := nearest(t.text, r.names); name != "" {
 		return args{"near": name}
 	}
 	return nil

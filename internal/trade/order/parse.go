@@ -27,6 +27,7 @@ type reading struct {
 	deepest int             // most groups within groups so far
 	filled  *token          // the suffix that fills
 	twice   map[string]bool // names already reported as both
+	names   []string        // what a slip is compared with, once there is one
 }
 
 func newReading(ctx Context) *reading {
@@ -144,12 +145,7 @@ func (p *parser) unit() int {
 
 // unexpected says that the token cannot stand here, and passes over it.
 func (p *parser) unexpected() {
-	t := p.step()
-	var a args
-	if t.text == "*" {
-		a = args{"near": "x"}
-	}
-	p.fail(codeUnexpected, t, a)
+	p.fail(codeUnexpected, p.step(), nil)
 }
 
 // missing says what is missing behind t, unless something unreadable stands

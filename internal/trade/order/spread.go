@@ -22,7 +22,7 @@ func (s *spread) all(parts []int) {
 
 // leaves lays out a node's leaves from lo to hi, hi left out, from right to
 // left when back. Within a named group, at is where the group is called;
-// elsewhere none.
+// elsewhere none. A filled node is never laid out, only what it repeats.
 func (s *spread) leaves(id, lo, hi int, back bool, at int) {
 	n := &s.tree.nodes[id]
 	switch n.form {
@@ -40,8 +40,6 @@ func (s *spread) leaves(id, lo, hi int, back bool, at int) {
 		s.turned(n, lo, hi, back, at)
 	case group:
 		s.leaves(n.kids[0], lo, hi, back, place(at, n))
-	case filled:
-		s.leaves(n.kids[0], lo, hi, back, at)
 	}
 }
 

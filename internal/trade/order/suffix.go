@@ -47,28 +47,42 @@ func (p *parser) mirrored(id int) int {
 
 // within says when a suffix makes a part too long.
 func (p *parser) within(id, kid int, mark token) int {
-	if p.tree.nodes[kid].threads <= MostThreads {
-		p.grow(0, id, mark)
+	if p.tree.nodes[id].threads > MostThreads && p.tree.nodes[kid].threads <= MostThreads {
+		p.fail(codeTooLong, mark, args{"most": MostThreads})
 	}
 	return id
 }
 
-// times reads x 3, x3, × 3 or x fill.
+// times reads x 3, x3, × 3 or x fill. For a star it reads the same, and says
+// that it is none of the shorthand.
 func (p *parser) times(id int) int {
 	mark := p.step()
-	t := p.tok
-	switch digits := strings.TrimLeft(mark.text, "xX×"); {
-	case digits != "":
-		t = token{shape: number, text: digits, value: value(digits), at: mark.at + 1, pos: mark.pos + 1}
-	case t.is("fill"):
+	if mark.shape == junk {
+		p.fail(codeUnexpected, mark, args{"near": "x"})
+		id = none
+	}
+	t, counted := mark.counted()
+	switch {
+	case counted:
+		return p.repeat(id, t, mark)
+	case p.tok.is("fill"):
 		p.step()
 		return p.fill(id, mark)
-	case t.shape == number:
-		p.step()
-	default:
-		p.missing(codeCountMissing, mark, nil)
-		return none
+	case p.tok.shape == number:
+		return p.repeat(id, p.step(), mark)
 	}
+	p.missing(codeCountMissing, mark, nil)
+	return none
+}
+
+// counted gives the count of a word such as x3.
+func (t token) counted() (count token, ok bool) {
+	digits := strings.TrimLeft(t.text, "xX×*")
+	skip := len(t.text) - len(digits)
+	return token{shape: number, text: digits, value: value(digits), at: t.at + skip, pos: t.pos + skip}, digits != ""
+}
+
+func (p *parser) repeat(id int, t, mark token) int {
 	n, ok := p.count(t)
 	if !ok || id == none {
 		return none

@@ -75,7 +75,7 @@ func (p *pour) down(n *node, occurs int) {
 		p.occurs[n.kids[0]] += occurs * n.count
 	case turned:
 		p.turned(n, occurs)
-	case group, filled:
+	case group:
 		p.occurs[n.kids[0]] += occurs
 	}
 }

@@ -22,7 +22,7 @@ type gristUnit struct {
 }
 
 // Tex is grams per 1,000 m and dtex a tenth of it, denier grams per 9,000 m
-// (ASTM D861, the tex system); ypp is yards per pound.
+// (ASTM D2260-03, table 1); ypp is yards per pound.
 var gristUnits = []gristUnit{
 	{"tex", Gram, 1000 * Metre, false},
 	{"dtex", Gram, 10_000 * Metre, false},

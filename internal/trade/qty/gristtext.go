@@ -16,7 +16,7 @@ func (g LinearDensity) written() (text string, ok bool) {
 		return "", false
 	}
 	for _, way := range g.ways() {
-		if _, ok := way.figure.Places(4); ok && readable(way.figure.Decimal(4)) {
+		if _, ok := way.figure.Places(4); ok && readable(numeral(way.figure)) {
 			return way.text(), true
 		}
 	}

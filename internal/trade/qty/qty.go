@@ -123,7 +123,7 @@ func (g LinearDensity) IsZero() bool { return g.ngPerNM.IsZero() }
 // Tex gives grams per 1,000 metres, exactly.
 func (g LinearDensity) Tex() Rat { return g.ngPerNM.Mul(Int(1000)) }
 
-// NGPerNM gives nanograms per nanometre, which is kilograms per metre.
+// NGPerNM gives nanograms per nanometre, which is grams per metre.
 func (g LinearDensity) NGPerNM() Rat { return g.ngPerNM }
 
 // Per gives how many units of length weigh one unit of mass: yards per pound,

@@ -19,7 +19,10 @@ type tally struct {
 func (r *reader) tally(t *tally) (things, over Rat, f *Fault) {
 	r.space()
 	from := r.pos
-	if things, over, f = r.twoNumbers(t); f != nil {
+	if f = r.twoSlashes(t); f != nil {
+		return Rat{}, Rat{}, f
+	}
+	if things, over, f = r.twoNumbers(t); f != nil && !faultyNumber(f) {
 		r.pos = from
 		things, over, f = r.worded(t)
 	}
@@ -34,12 +37,14 @@ func (r *reader) tally(t *tally) (things, over Rat, f *Fault) {
 	return things, over, nil
 }
 
+// faultyNumber reports whether a number stands where f is, but a wrong one.
+func faultyNumber(f *Fault) bool {
+	return strings.HasPrefix(f.Code, "number.") && f.Code != "number.missing"
+}
+
 // twoNumbers reads 15/2 cm: two numbers, a slash and a unit. The first number
 // has no fraction, or the slash would be that fraction's.
 func (r *reader) twoNumbers(t *tally) (things, over Rat, f *Fault) {
-	if f = r.twoSlashes(t); f != nil {
-		return Rat{}, Rat{}, f
-	}
 	if things, f = r.signed((*reader).decimal); f != nil {
 		return Rat{}, Rat{}, f
 	}
@@ -73,9 +78,6 @@ func (r *reader) twoSlashes(t *tally) *Fault {
 // worded reads every other way: 24 epi, 24/in, 24 ends per 10 cm.
 func (r *reader) worded(t *tally) (things, over Rat, f *Fault) {
 	from := r.pos
-	if f = r.twoSlashes(t); f != nil {
-		return Rat{}, Rat{}, f
-	}
 	if things, f = r.number(); f != nil {
 		return Rat{}, Rat{}, f
 	}
@@ -114,7 +116,7 @@ func (r *reader) uncounted(t *tally, word string, at int) *Fault {
 	if _, ok := t.find(word); ok {
 		return r.fault(t.kind+".unknown-unit", at, map[string]any{"near": "/" + word})
 	}
-	return r.unknown(t.kind, at, slices.Concat(t.short, t.things))
+	return r.unknown(t.kind, at, slices.Concat(t.short, t.things, t.names()))
 }
 
 // perUnit reads what stands after per: a unit, or a number of it. What the unit

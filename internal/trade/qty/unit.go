@@ -105,13 +105,12 @@ func (r *reader) unknown(kind string, at int, known []string) *Fault {
 	return f
 }
 
-// nearest gives the known word within two slips of the pen, a longer one
-// before a shorter one that is as near. A word of which nothing is left is
-// near to none.
+// nearest gives the known word within two slips of the pen, and at most one
+// slip for two letters; of words that are as near, a longer one.
 func nearest(word string, known []string) string {
 	word = strings.ToLower(word)
 	length := utf8.RuneCountInString(word)
-	best, slips := "", min(2, length-1)
+	best, slips := "", min(2, length/2)
 	if length > 20 {
 		return ""
 	}

@@ -1,6 +1,7 @@
 package yarn
 
 import (
+	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -161,19 +162,27 @@ func names() []string {
 	return out
 }
 
-// readings writes the strand as each of those systems would read it.
+// readings writes the strand as each of those systems would read it, each
+// reading once.
 func (w *written) readings(ids []SystemID) []string {
 	var out []string
 	for _, id := range ids {
-		s, f := w.strand(id.system())
-		switch {
-		case f == nil:
-			out = append(out, s.String())
-		case f.Args["readings"] != nil:
-			out = append(out, f.Args["readings"].([]string)...)
+		for _, text := range w.readingsIn(id.system()) {
+			if !slices.Contains(out, text) {
+				out = append(out, text)
+			}
 		}
 	}
 	return out
+}
+
+func (w *written) readingsIn(sys System) []string {
+	s, f := w.strand(sys)
+	if f == nil {
+		return []string{s.String()}
+	}
+	readings, _ := f.Args["readings"].([]string)
+	return readings
 }
 
 // asks says that the text could be several yarns.

@@ -4,6 +4,9 @@ import "sley/internal/trade/qty"
 
 // strand reads the figures by the custom of the system.
 func (w *written) strand(sys System) (Strand, *qty.Fault) {
+	if f := w.outside(); f != nil {
+		return Strand{}, f
+	}
 	switch {
 	case w.mark == 0:
 		return Strand{System: sys.ID, Number: w.first.n, Plies: 1}, nil
@@ -15,6 +18,20 @@ func (w *written) strand(sys System) (Strand, *qty.Fault) {
 		return w.folded(sys, Resultant, w.first, w.second)
 	}
 	return w.slashed(sys)
+}
+
+// outside faults the first of the figures that no yarn has.
+func (w *written) outside() *qty.Fault {
+	figures := []figure{w.first}
+	if w.mark != 0 {
+		figures = append(figures, w.second)
+	}
+	for _, f := range figures {
+		if f.n.Less(leastNumber) || mostNumber.Less(f.n) {
+			return w.faultIn("count.number", w.text[len(w.text)-f.left:], len(f.text), limits())
+		}
+	}
+	return nil
 }
 
 // folded makes a strand of a number and its plies.

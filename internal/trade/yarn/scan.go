@@ -11,8 +11,10 @@ import (
 // figure is a number of a count; ess says that an s marks it as the count, as
 // in 40s.
 type figure struct {
-	n   qty.Rat
-	ess bool
+	n    qty.Rat
+	ess  bool
+	text string // as written
+	left int    // bytes of the strand from its beginning on
 }
 
 // written is one strand as its text has it, before its system is known.
@@ -105,14 +107,11 @@ func cutMark(text string) (rune, string) {
 func (w *written) takeFigure(text string) (figure, string, *qty.Fault) {
 	length := numberLength(text)
 	n, err := qty.ParseNumber(text[:length])
-	switch {
-	case err != nil:
+	if err != nil {
 		return figure{}, "", w.passOn(err, text, length)
-	case n.Less(leastNumber) || mostNumber.Less(n):
-		return figure{}, "", w.faultIn("count.number", text, length, limits())
 	}
 	rest, ess := cutEss(text[length:])
-	return figure{n, ess}, rest, nil
+	return figure{n, ess, text[:length], len(text)}, rest, nil
 }
 
 // passOn gives a quantity's fault as one of the whole count.
@@ -152,7 +151,7 @@ func (w *written) takeAfter(text string) *qty.Fault {
 	if err != nil {
 		return w.passOn(err, plies, len(plies))
 	}
-	w.first.ess, w.mark, w.second = true, mark, figure{n: n}
+	w.first.ess, w.mark, w.second = true, mark, figure{n: n, text: plies, left: len(plies)}
 	return nil
 }
 

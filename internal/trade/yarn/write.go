@@ -67,12 +67,18 @@ func numeral(n qty.Rat) string {
 }
 
 // writeGrist writes a plain grist in metres per kilogram or yards per pound,
-// whichever comes out even, and in yards per pound when neither does.
+// whichever comes out even, else as a weight over a length: never as a count.
 func writeGrist(g qty.LinearDensity) string {
 	if perKilo := g.Per(qty.Metre, qty.Kilogram); even(perKilo) {
 		return numeral(perKilo) + " m/kg"
 	}
-	return strings.TrimPrefix(numeral(g.Per(qty.Yard, qty.Pound)), "0 ") + " yd/lb"
+	if perPound := g.Per(qty.Yard, qty.Pound); even(perPound) {
+		return numeral(perPound) + " yd/lb"
+	}
+	if tex, ok := strings.CutSuffix(g.String(), " tex"); ok {
+		return tex + " g/1000 m"
+	}
+	return g.String()
 }
 
 func even(n qty.Rat) bool {

@@ -1,0 +1,171 @@
+package reckon
+
+import (
+	"sley/internal/trade/qty"
+	"sley/internal/trade/warp"
+)
+
+// The marks of a tape, named for their words.
+const (
+	MarkStart     = "start"
+	MarkTurnIn    = "turn-in"
+	MarkFold      = "fold"
+	MarkBorder    = "border"
+	MarkColour    = "colour"
+	MarkMiddle    = "middle"
+	MarkFarBorder = "far-border"
+	MarkFarFold   = "far-fold"
+	MarkFarTurnIn = "far-turn-in"
+	MarkEnd       = "end"
+)
+
+// mostColourMarks keeps the marks of a fine check from filling the tape; the
+// marks left out are counted in a note.
+const mostColourMarks = 200
+
+// reckonMarks places every mark of every kind of piece on the tape: lengths
+// from the first pick, as the tape reads them on the loom. Where the on-loom
+// length is not known no tape is made, and a note says what to accept.
+func (r *run) reckonMarks() {
+	for i := range r.pieces {
+		pr := &r.pieces[i]
+		if _, ok := pr.states[warp.OnLoom]; !ok {
+			r.out.Problems.Tell("tape.unknown", pr.id+"length", pr.piece.Length.Typed, nil)
+			continue
+		}
+		m := marker{run: r, pr: pr, tape: pr.states[warp.OnLoom]}
+		m.all()
+	}
+}
+
+// marker makes the marks of one piece.
+type marker struct {
+	*run
+	pr   *pieceRun
+	tape term
+	n    int
+}
+
+func (m *marker) mark(kind, yarn string, at term) {
+	about := m.pr.about
+	about.Mark, about.Yarn = kind, yarn
+	m.put(m.pr.id+"marks["+itoa(m.n)+"]", at, warp.OnLoom, about)
+	m.n++
+}
+
+func (m *marker) all() {
+	m.mark(MarkStart, "", m.plain(figure(qty.Rat{}, Length)))
+	near := m.hem(&m.pr.piece.First, "first")
+	for i, at := range near {
+		m.mark([]string{MarkTurnIn, MarkFold}[i+2-len(near)], "", at)
+	}
+	m.picks()
+	far := m.hem(&m.pr.piece.Last, "last")
+	for i := len(far) - 1; i >= 0; i-- {
+		m.mark([]string{MarkFarTurnIn, MarkFarFold}[i+2-len(far)], "", m.sub(m.tape, far[i]))
+	}
+	m.mark(MarkEnd, "", m.plain(m.tape.Figure))
+}
+
+// hem gives how far from the end its turn-in and its fold lie on the loom. A
+// hem in finished measure is carried to the loom in the proportion of the
+// whole piece; one outside the allowances has no cloth proportion and is as it
+// was written.
+func (m *marker) hem(e *warp.End, name string) []term {
+	whole, ok := m.pr.states[warp.Finished]
+	if e.Finish != warp.Hem || !ok {
+		return nil
+	}
+	parts := m.hemParts(m.pr, pieceEnd{name, e})
+	scale := func(x term) term {
+		if e.Outside {
+			return x
+		}
+		return m.div(Length, m.mul(Length, x, m.tape), whole)
+	}
+	if len(parts) == 1 {
+		return []term{scale(parts[0])}
+	}
+	return []term{scale(parts[1]), scale(m.add(parts[0], parts[1]))}
+}
+
+// picks marks the borders, the colour changes and the middle, each at its
+// picks ÷ picks per length on the loom.
+func (m *marker) picks() {
+	half := m.div(Length, m.tape, m.plain(number(2)))
+	if !m.pr.hasPicks || m.pr.picks.Is.IsZero() {
+		m.mark(MarkMiddle, "", half)
+		return
+	}
+	per := m.div(Length, m.tape, m.pr.picks)
+	total := m.pr.picks.Is
+	at := qty.Rat{}
+	seenMiddle := false
+	for _, stop := range m.stops() {
+		at = stop.at
+		if !seenMiddle && total.Cmp(at.Add(at)) <= 0 {
+			m.mark(MarkMiddle, "", half)
+			seenMiddle = true
+		}
+		m.mark(stop.kind, stop.yarn, m.mul(Length, m.plain(figure(at, Picks)), per))
+	}
+	if !seenMiddle {
+		m.mark(MarkMiddle, "", half)
+	}
+}
+
+// stop is a pick at which something changes.
+type stop struct {
+	kind, yarn string
+	at         qty.Rat
+}
+
+// stops lists border ends and colour changes in the order they are woven.
+func (m *marker) stops() []stop {
+	total := m.pr.picks.Is
+	near, far := qty.Int(int64(m.pr.near)), total.Sub(qty.Int(int64(m.pr.far)))
+	var out []stop
+	add := func(s stop) {
+		if s.at.Sign() > 0 && s.at.Less(total) {
+			out = append(out, s)
+		}
+	}
+	colours := m.colourStops()
+	for len(colours) > 0 && colours[0].at.Less(near) {
+		add(colours[0])
+		colours = colours[1:]
+	}
+	if m.pr.near > 0 {
+		add(stop{MarkBorder, "", near})
+	}
+	for _, s := range colours {
+		if m.pr.far > 0 && far.Cmp(s.at) <= 0 {
+			add(stop{MarkFarBorder, "", far})
+			far = total
+		}
+		add(s)
+	}
+	if m.pr.far > 0 && far.Less(total) {
+		add(stop{MarkFarBorder, "", far})
+	}
+	return out
+}
+
+func (m *marker) colourStops() []stop {
+	if !m.hasOrders() || len(m.plan.Weft.Shares) > 0 {
+		return nil
+	}
+	var out []stop
+	at := qty.Rat{}
+	for k, s := range m.pickOrder(m.pr) {
+		if k > 0 {
+			out = append(out, stop{MarkColour, s.Yarn, at})
+		}
+		at = at.Add(s.Ends)
+	}
+	if len(out) > mostColourMarks {
+		m.out.Problems.Tell("tape.many-changes", m.pr.id+"order", "", map[string]any{"changes": len(out), "most": mostColourMarks})
+		return nil
+	}
+	return out
+}

@@ -1,0 +1,78 @@
+package present
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+	"unicode/utf8"
+
+	"sley/internal/trade/problem"
+	"sley/internal/trade/qty"
+)
+
+// words say one code to people: what is wrong, why where that is not plain,
+// and what to do. In lower case and without a full stop; {name} stands for an
+// Arg of the problem, {read} for what was read.
+type words struct{ wrong, why, fix string }
+
+// tables hold the words of every code, by the floor that finds the problem.
+var tables = []map[string]words{fileWords, planWords, quantityWords, yarnWords, orderWords}
+
+// wordsFor gives the words of a code. A code without words is our own mistake,
+// which TestEveryCodeHasWords finds.
+func wordsFor(code string) words {
+	for _, table := range tables {
+		if w, ok := table[code]; ok {
+			return w
+		}
+	}
+	return words{wrong: code, fix: "nothing is known about this problem: please report it"}
+}
+
+// Codes lists every code that has words, in alphabetical order.
+func Codes() []string {
+	var codes []string
+	for _, table := range tables {
+		codes = slices.AppendSeq(codes, maps.Keys(table))
+	}
+	slices.Sort(codes)
+	return codes
+}
+
+// fill puts the Args of a problem into the words.
+func fill(text string, p problem.Problem) string {
+	if !strings.Contains(text, "{") {
+		return text
+	}
+	pairs := []string{"{read}", short(p.Read)}
+	for _, name := range slices.Sorted(maps.Keys(p.Args)) {
+		pairs = append(pairs, "{"+name+"}", say(p.Args[name]))
+	}
+	return strings.NewReplacer(pairs...).Replace(text)
+}
+
+// longest is how many characters of what was read are quoted.
+const longest = 60
+
+// short gives what was read on one line, cut when it is long.
+func short(read string) string {
+	read = strings.Join(strings.Fields(read), " ")
+	if utf8.RuneCountInString(read) <= longest {
+		return read
+	}
+	return string([]rune(read)[:longest-1]) + "…"
+}
+
+// say writes one Arg.
+func say(value any) string {
+	switch v := value.(type) {
+	case string:
+		return short(v)
+	case []string:
+		return strings.Join(v, ", ")
+	case qty.Rat:
+		return v.Short(6)
+	}
+	return fmt.Sprint(value)
+}
