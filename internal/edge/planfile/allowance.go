@@ -108,13 +108,23 @@ func (r *allowanceReader) term(c clip, before []warp.Term) (warp.Term, bool) {
 		return r.share(warp.Add, c, rest)
 	}
 	if _, err := qty.ParseNumber(c.text); err == nil {
-		r.bad("allowance.no-unit", c, nil)
+		r.bad("allowance.no-unit", c, problem.Args{"share": shareMeant(c.text)})
 		return warp.Term{}, false
 	}
 	if strings.Contains(c.text, "%") || strings.Contains(c.text, "per cent") || strings.Contains(c.text, "percent") {
 		return r.bare(c, before)
 	}
 	return r.length(c)
+}
+
+// shareMeant gives the share that a bare number would be: 0.08 and 8 are both 8
+// in the hundred.
+func shareMeant(number string) string {
+	n, err := qty.ParseNumber(number)
+	if err == nil && n.Sign() > 0 && n.Less(qty.Int(1)) {
+		return qty.Share{Of: n}.String()
+	}
+	return number + " %"
 }
 
 // bare reads a share without a word: lost, or added after a term that adds.

@@ -19,10 +19,11 @@ type builder struct {
 	list *problem.List
 	top  *node
 	now  *node // the table that keys are added to; nil after a header that failed
+	deep bool  // something lay too deep, so that the tree is not whole
 }
 
-// build reads the whole file into a tree, or gives nil and the problem when it
-// is not TOML.
+// build reads the whole file into a tree. It gives nil and the problem when the
+// file is not TOML, or nests too deep.
 func build(src *source, list *problem.List) *node {
 	var p unstable.Parser
 	p.Reset(src.text)
@@ -35,6 +36,9 @@ func build(src *source, list *problem.List) *node {
 	if errors.As(p.Error(), &bad) {
 		from := min(cap(src.text)-cap(bad.Highlight), len(src.text))
 		list.Add(syntaxProblem(src, span{from, from + len(bad.Highlight)}, bad.Message))
+		return nil
+	}
+	if b.deep {
 		return nil
 	}
 	return top
@@ -261,14 +265,18 @@ func inside(raw, data []byte, from int) int {
 	return from + at
 }
 
-// shallow reports whether one more value fits below t, else it is a problem.
+// shallow reports whether one more value fits below t, else it is a problem,
+// said once.
 func (b *builder) shallow(t *node, p part) bool {
 	if t.depth() < deepest {
 		return true
 	}
+	if b.deep {
+		return false
+	}
+	b.deep = true
 	b.list.Add(problem.Problem{
-		Code: "file.deep", Path: t.path(), Read: p.name,
-		Args: problem.Args{"most": deepest}, Place: b.src.place(p.at),
+		Code: "file.deep", Args: problem.Args{"most": deepest}, Place: b.src.place(p.at),
 	})
 	return false
 }

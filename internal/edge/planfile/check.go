@@ -13,7 +13,7 @@ import (
 func (d *decoder) check(top table) {
 	switch {
 	case !top.has("pieces"):
-		d.failAt("pieces.none", "pieces", problem.Place{File: d.src.file}, nil)
+		d.missing("pieces.none", "pieces")
 	case top.at("pieces").kind == listKind && len(top.at("pieces").items) == 0:
 		d.fail("pieces.none", top.at("pieces"), nil)
 	default:
@@ -22,6 +22,12 @@ func (d *decoder) check(top table) {
 	d.checkSett(top)
 	d.checkLinks(top)
 	d.list.Locate(Places{d.src, d.top}.Find)
+}
+
+// missing reports what ought to stand at a path, at the nearest place there is.
+func (d *decoder) missing(code, path string) {
+	place, _ := Places{d.src, d.top}.Find(path)
+	d.failAt(code, path, place, nil)
 }
 
 // checkSizes reports pieces without a length, and a first piece without a
@@ -63,15 +69,13 @@ func (d *decoder) fixedWidth() bool {
 // one from.
 func (d *decoder) checkSett(top table) {
 	w := top.at("warp")
+	if w != nil && w.kind != tableKind {
+		return
+	}
 	given := w.child("sett") != nil || w.child("reed") != nil && w.child("sleying") != nil ||
 		top.at("built").child("sett") != nil || d.sought("warp.sett")
 	if !given && !slices.ContainsFunc(d.warpYarns(), d.hasGrist) {
-		t := table{d: d, name: warpTable, n: w}
-		if w == nil {
-			d.failAt("sett.none", "warp.sett", problem.Place{File: d.src.file}, nil)
-			return
-		}
-		t.failKey("sett.none", "sett", nil)
+		d.missing("sett.none", "warp.sett")
 	}
 }
 

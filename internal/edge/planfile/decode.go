@@ -17,7 +17,8 @@ type decoder struct {
 	list  *problem.List
 	top   *node
 	plan  *warp.Plan
-	yarns []string // the names of the yarns, in the order of the file
+	yarns []string        // the names of the yarns, in the order of the file
+	said  map[string]bool // faults of named groups that were reported
 }
 
 // Decode reads the text of a plan file; file is its name for messages. The
@@ -28,7 +29,7 @@ func Decode(file string, text []byte) (*warp.Plan, Places, *problem.List) {
 	text = bytes.TrimPrefix(text, []byte("\ufeff"))
 	d := &decoder{
 		src: newSource(file, text), list: &problem.List{},
-		plan: &warp.Plan{}, top: &node{kind: tableKind},
+		plan: &warp.Plan{}, top: &node{kind: tableKind}, said: map[string]bool{},
 	}
 	if bad := readable(d.src); bad != nil {
 		d.list.Add(*bad)

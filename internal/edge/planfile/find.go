@@ -90,20 +90,18 @@ func (d *decoder) limits(n *node) bool {
 // the limit is missing.
 func (d *decoder) limited(n *node, paths ...string) bool {
 	for _, path := range paths {
-		if d.top.holds(path) {
+		if d.top.follow(path) != nil {
 			return true
 		}
 	}
-	d.fail("find.unlimited", n, problem.Args{"missing": paths[0]})
+	d.fail("find.limit-missing", n, problem.Args{"missing": paths[0]})
 	return false
 }
 
-// holds reports whether there is a value at the path below n.
-func (n *node) holds(path string) bool {
-	for path != "" {
-		if n, path = follow(n, path); n == nil {
-			return false
-		}
+// follow gives the value at a path below n, or nil.
+func (n *node) follow(path string) *node {
+	for path != "" && n != nil {
+		n, path = follow(n, path)
 	}
-	return true
+	return n
 }

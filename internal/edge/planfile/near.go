@@ -6,12 +6,14 @@ import "slices"
 const slips = 2
 
 // near gives the valid name that differs from the one written in the fewest
-// letters, and in no more than two; or nothing. A short name must keep most of
-// its letters.
+// letters, and in no more than two, or one of a short name; or nothing.
 func near(written string, valid []string) string {
 	best, least := "", slips+1
+	if len(written) < 5 {
+		least = slips
+	}
 	for _, name := range valid {
-		if d := distance(written, name); d < least && d < max(len(name), len(written)) {
+		if d := distance(written, name); d < least {
 			best, least = name, d
 		}
 	}
@@ -61,6 +63,9 @@ func home(found, key string) string {
 	}
 	if len(homes) != 1 {
 		return ""
+	}
+	if words, ok := shownBy[homes[0]]; ok {
+		return words
 	}
 	return tableName(homes[0])
 }

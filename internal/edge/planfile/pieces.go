@@ -1,10 +1,12 @@
 package planfile
 
 import (
+	"fmt"
 	"strings"
 
 	"sley/internal/trade/order"
 	"sley/internal/trade/problem"
+	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
 )
 
@@ -110,12 +112,28 @@ func (t table) order(key string, kind order.Kind) order.Order {
 	}
 	o, faults := order.Parse(n.text, ctx)
 	for _, f := range faults {
-		t.d.fault(n, f)
+		t.d.orderFault(n, f)
 	}
 	if len(faults) > 0 {
 		return order.Order{}
 	}
 	return o
+}
+
+// orderFault reports a fault of an order. One inside a named group stands in
+// the group's own text, and is said once however often the group is called.
+func (d *decoder) orderFault(n *node, f *qty.Fault) {
+	name, _ := f.Args["group"].(string)
+	inside, _ := f.Args["inside"].(int)
+	group := d.top.child("groups").child(name)
+	if group == nil {
+		d.fault(n, f)
+		return
+	}
+	if key := fmt.Sprint(name, inside, f.Code); !d.said[key] {
+		d.said[key] = true
+		d.fault(group, &qty.Fault{Code: f.Code, Read: f.Read, At: inside, Args: f.Args})
+	}
 }
 
 // names gives the yarns an order may name: never nil, which would allow all.

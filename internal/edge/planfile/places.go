@@ -56,12 +56,13 @@ func follow(n *node, path string) (next *node, rest string) {
 }
 
 // shown gives the characters of the file that stand for n: those between the
-// quotes of a text, the name of a table or list, else the value as written.
+// quotes of a text, the name in the heading of a table, else the value as
+// written.
 func (n *node) shown() span {
 	switch {
 	case n.kind == textKind && n.inside >= 0 && n.text != "":
 		return span{n.inside, n.inside + len(n.text)}
-	case n.kind == tableKind || n.kind == listKind:
+	case (n.kind == tableKind || n.kind == listKind) && n.made != closed:
 		return n.keyAt
 	}
 	return n.at

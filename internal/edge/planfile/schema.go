@@ -94,12 +94,18 @@ func linkKeys(widths bool) []string {
 var called = map[string]string{
 	topTable:    "the top of the file",
 	piecesTable: "[[pieces]]",
-	hemTable:    "the table of a hem, as first = { hem = \"1 in\" }",
-	fringeTable: "the table of a fringe, as last = { fringe = \"5 in\" }",
+	hemTable:    "the table of a hem",
+	fringeTable: "the table of a fringe",
 	yarnTable:   "[yarns.NAME]",
 	skeinTable:  "the skein of a yarn",
 	wovenTable:  "the pieces of built.woven",
 	pieceLinks:  "the allowances of a piece",
+}
+
+// shownBy are the tables that an example says better.
+var shownBy = map[string]string{
+	hemTable:    "both, first and last, as both = { hem = \"1 in\" }",
+	fringeTable: "both, first and last, as both = { fringe = \"5 in\" }",
 }
 
 // tableName gives what people call a table.

@@ -71,11 +71,30 @@ func (d *decoder) state(n *node, text, rest string, states []warp.State) (warp.S
 
 func (d *decoder) badState(n *node, text, rest string, states []warp.State) {
 	written := strings.TrimSpace(rest)
-	args := problem.Args{"valid": stateNames(states)}
-	if close := near(strings.ToLower(written), allWords(states)); close != "" {
-		args["near"] = close
-	}
+	args := problem.Args{"valid": stateNames(states), "near": nearState(written, states)}
 	d.part("state.unknown", n, len(text)-len(rest), written, args)
+}
+
+// alike are the states of lengths and of widths that the tape reads at the same
+// time.
+var alike = map[warp.State]warp.State{
+	warp.OnLoom: warp.AtFell, warp.AtFell: warp.OnLoom,
+	warp.Straight: warp.InReed, warp.InReed: warp.Straight,
+}
+
+// nearState gives the state that was likely meant: for a state of lengths that
+// of widths and the other way round, else one of nearly the same letters.
+func nearState(written string, states []warp.State) string {
+	words := strings.Join(strings.Fields(strings.ToLower(written)), " ")
+	for state, other := range alike {
+		if slices.Contains(warp.StateWords(state), words) {
+			if slices.Contains(states, other) {
+				return other.String()
+			}
+			return ""
+		}
+	}
+	return near(words, allWords(states))
 }
 
 func stateNames(states []warp.State) []string {

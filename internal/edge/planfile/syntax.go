@@ -58,10 +58,15 @@ func syntaxProblem(src *source, at span, says string) problem.Problem {
 	p := problem.Problem{Code: "toml.syntax", Read: read(src, at), Args: problem.Args{"says": says}}
 	if code, in := mistake(line); code != "" {
 		at = span{whole.from + in.from, whole.from + in.to}
-		p = problem.Problem{Code: code, Read: read(src, at)}
+		p = problem.Problem{Code: code, Read: read(src, at), Args: problem.Args{"quoted": quotable(read(src, at))}}
 	}
 	p.Place = src.place(at)
 	return p
+}
+
+// quotable gives a value as it can stand between quotes: 2" as 2 in.
+func quotable(value string) string {
+	return strings.TrimSpace(strings.NewReplacer(`"`, " in", "'", " ft", "  ", " ").Replace(value))
 }
 
 // mistake recognises a line and gives the range in it that is wrong.

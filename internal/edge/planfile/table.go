@@ -3,7 +3,9 @@ package planfile
 import (
 	"errors"
 	"fmt"
+	"maps"
 	"slices"
+	"strings"
 	"unicode/utf8"
 
 	"sley/internal/trade/problem"
@@ -99,10 +101,28 @@ func (d *decoder) faultAt(n *node, at int, err error) {
 	if !errors.As(err, &f) {
 		panic(fmt.Sprintf("internal error: a parser failed without a fault: %v", err))
 	}
+	args := f.Args
+	if valid, ok := args["valid"].([]string); ok && args["near"] == nil {
+		args = maps.Clone(args)
+		args["near"] = near(f.Read, valid)
+	}
 	d.list.Add(problem.Problem{
-		Code: f.Code, Path: n.path(), Read: f.Read, Args: f.Args,
-		Place: d.src.place(n.within(at+f.At, utf8.RuneCountInString(f.Read))),
+		Code: f.Code, Path: n.path(), Read: f.Read, Args: args,
+		Place: d.src.place(n.within(n.find(f.Read, at+f.At))),
 	})
+}
+
+// find gives the characters of n's text that were read: those at character at,
+// or where else they stand when they are not there.
+func (n *node) find(read string, at int) (from, width int) {
+	width = utf8.RuneCountInString(read)
+	if strings.HasPrefix(n.text[bytesOf(n.text, at):], read) {
+		return at, width
+	}
+	if i := strings.LastIndex(n.text, read); i >= 0 {
+		return utf8.RuneCountInString(n.text[:i]), width
+	}
+	return at, width
 }
 
 // part reports a problem with the part of n's text that begins at byte from.

@@ -42,9 +42,21 @@ func (d *decoder) yarn(n *node) yarn.Yarn {
 	t.bounded("stock", y.Stock.Is)
 	t.bounded("put-up", y.PutUp.Is.Amount)
 	if d.list.Len() == before {
-		y.Validate(n.path(), d.list)
+		d.sound(y, n)
 	}
 	return y
+}
+
+// sound adds what a yarn that could be read has wrong as a whole.
+func (d *decoder) sound(y yarn.Yarn, n *node) {
+	found := &problem.List{}
+	y.Validate(n.path(), found)
+	for _, p := range found.All() {
+		if c := d.top.follow(p.Path); c != nil && c.text != "" {
+			p.Read = c.text
+		}
+		d.list.Add(p)
+	}
 }
 
 // price reads a price for a weight, or for one put-up when no weight is said.
@@ -113,7 +125,7 @@ func (d *decoder) knows(n *node, name string) bool {
 	if slices.Contains(d.yarns, name) {
 		return true
 	}
-	d.unknownYarn(name, n.path(), d.src.place(n.shown()))
+	d.unknownYarn(name, n.path(), d.src.place(n.within(n.find(name, 0))))
 	return false
 }
 

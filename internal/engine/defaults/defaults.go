@@ -6,6 +6,7 @@ package defaults
 import (
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
+	"sley/internal/trade/yarn"
 )
 
 // Version is the version of the table; it goes into every frozen plan.
@@ -83,6 +84,11 @@ func SourceOf(id string) (Source, bool) {
 	for _, s := range Sources() {
 		if s.ID == id {
 			return s, true
+		}
+	}
+	for _, k := range yarn.KValues() {
+		if k.ID == id {
+			return Source{k.ID, k.Source, Seen}, true
 		}
 	}
 	return Source{}, false

@@ -72,8 +72,9 @@ func (r *run) diameters(y *yarn.Yarn) (term, bool) {
 		return term{}, false
 	}
 	id, about := yarnID(y.Name), About{Yarn: y.Name}
-	grist := r.given(id+"grist", figure(g.NGPerNM(), Grist), given{path: "yarns." + y.Name, typed: gristText(y), about: about})
-	yards := r.div(Number, r.plain(figure(qty.Pound.Rat(), Weight)), grist, r.plain(figure(qty.Yard.Rat(), Length)))
+	grist := r.given(id+"grist", gristFigure(g), given{path: "yarns." + y.Name, typed: gristText(y), about: about})
+	pound := r.plain(figure(qty.Pound.Rat(), Weight))
+	yards := r.div(Number, r.mul(YarnLength, grist, pound), r.plain(figure(qty.Yard.Rat(), YarnLength)))
 	per := r.put(id+"yards-per-pound", yards, warp.Unsaid, about)
 	k := r.diameterK(y, id)
 	d := r.div(Density, r.mul(Number, k, r.root(per)), r.plain(length(qty.Inch)))
@@ -90,4 +91,60 @@ func (r *run) diameterK(y *yarn.Yarn, id string) term {
 	}
 	v := defaults.Value{Key: "diameter-constant", Low: qty.Frac(84, 100), High: qty.Frac(95, 100), Source: source}
 	return r.byDefault(id+"diameter-constant", figure(k, Number), v)
+}
+
+// Advise reckons the setts that the rules of the trade give for the first yarn
+// of the plan in its weave: the closest, the usual shares of it, and what its
+// wraps say. Nothing else of the plan is reckoned.
+func Advise(plan *warp.Plan) *Result {
+	r := &run{
+		calc: calc{show: true}, plan: plan,
+		out: &Result{Plan: plan, Defaults: defaults.Version}, shown: map[string]term{},
+	}
+	r.prepare()
+	if greatest, ok := r.greatestSett(); ok {
+		r.shares(greatest)
+	}
+	r.byWraps()
+	return r.out
+}
+
+// shares gives the setts of delicate, ordinary and firm cloth.
+func (r *run) shares(greatest term) {
+	for _, part := range []struct {
+		id   string
+		low  int64
+		high int64
+	}{{"sett.delicate", 50, 60}, {"sett.ordinary", 75, 80}, {"sett.firm", 90, 90}} {
+		r.shareOf(part.id, greatest, part.low)
+		if part.high != part.low {
+			r.shareOf(part.id+"-to", greatest, part.high)
+		}
+	}
+}
+
+func (r *run) shareOf(id string, greatest term, p int64) {
+	part := r.plain(share(qty.Frac(p, 100)))
+	r.put(id, r.mul(Density, greatest, part), warp.InReed, About{})
+	r.from("osterkamp-sett")
+}
+
+// byWraps is wraps × ends ÷ (ends + interlacings): half the wraps for plain
+// weave, two thirds for a 2/2 twill.
+func (r *run) byWraps() {
+	y, ok := r.warpYarn()
+	if !ok || y.Wraps.Is.IsZero() {
+		return
+	}
+	perInch, _, ok := y.Wraps.Is.Diameters()
+	if !ok {
+		return
+	}
+	wraps := r.given("yarns["+y.Name+"].wraps", density(perInch.Div(qty.Inch.Rat())), given{path: "yarns." + y.Name + ".wraps", typed: y.Wraps.Typed, about: About{Yarn: y.Name}})
+	r.put("sett.by-wraps", r.byInterlacing(wraps), warp.InReed, About{})
+	r.from("wraps-half")
+	if plain, _, ok := y.Wraps.Is.ClosestPlain(); ok {
+		r.put("sett.closest-by-wraps", r.plain(density(plain.PerNM())), warp.InReed, About{})
+		r.from("osterkamp-wraps")
+	}
 }

@@ -42,7 +42,7 @@ func (r *run) stock(u *yarnUse, y *yarn.Yarn) (term, bool) {
 		return term{}, false
 	}
 	weight := r.given(u.id+"stock-weight", figure(s.Is.Mass.Rat(), Weight), given{path: path, typed: s.Typed, about: u.about})
-	return r.put(u.id+"stock", r.div(YarnLength, weight, r.shown[u.id+"grist"]), warp.Unsaid, u.about), true
+	return r.put(u.id+"stock", r.mul(YarnLength, weight, r.shown[u.id+"grist"]), warp.Unsaid, u.about), true
 }
 
 // holds is the length of yarn in one put-up.
@@ -58,7 +58,7 @@ func (r *run) holds(u *yarnUse, y *yarn.Yarn) (term, bool) {
 		return term{}, false
 	}
 	weight := r.given(u.id+"put-up-weight", figure(p.Is.Mass.Rat(), Weight), given{path: path, typed: p.Typed, about: u.about})
-	return r.put(u.id+"put-up", r.div(YarnLength, weight, r.shown[u.id+"grist"]), warp.Unsaid, u.about), true
+	return r.put(u.id+"put-up", r.mul(YarnLength, weight, r.shown[u.id+"grist"]), warp.Unsaid, u.about), true
 }
 
 func money(m qty.Money) Figure { return Figure{Is: m.Minor, Kind: Money, Currency: m.Currency} }
@@ -79,7 +79,7 @@ func (r *run) costByWeight(u *yarnUse, y *yarn.Yarn, need term) {
 		return
 	}
 	price := r.given(u.id+"price", money(y.Price.Is), given{path: "yarns." + u.name + ".price", typed: y.Price.Typed, about: u.about})
-	weight := r.mul(Weight, need, r.shown[u.id+"grist"])
+	weight := r.div(Weight, need, r.shown[u.id+"grist"])
 	cost := r.div(Money, r.mul(Money, weight, price), r.plain(figure(y.PriceMass.Rat(), Weight)))
 	cost.Currency = y.Price.Is.Currency
 	r.put(u.id+"cost", cost, warp.Unsaid, u.about)

@@ -26,6 +26,18 @@ func (r *run) addEdges() {
 		parts = append(parts, c.floats)
 	}
 	c.wound = r.put("ends.wound", r.sum(Ends, parts), warp.Unsaid, About{})
+	r.bundles()
+}
+
+// bundles counts the bundles of fringe that all ends make, the last maybe
+// smaller.
+func (r *run) bundles() {
+	n := r.plan.Warp.Bundle
+	if n == 0 || r.exact() {
+		return
+	}
+	each := r.plain(count(n, Ends))
+	r.put("ends.bundles", r.whole(r.div(Bundles, r.cloth.wound, each), qty.Up), warp.Unsaid, About{})
 }
 
 // layStripes lays the stripes across the warp as it will stand: whole repeats,

@@ -31,7 +31,7 @@ const (
 	Share
 	Money
 	Seconds
-	Grist  // nanograms per nanometre
+	Grist  // length per weight: nanometres per nanogram
 	RateOf // things per second
 )
 
@@ -55,7 +55,7 @@ func (k Kind) Dimension() Dimension {
 	case RateOf:
 		return Dimension{Time: -1}
 	case Grist:
-		return Dimension{Length: -1, Weight: 1}
+		return Dimension{Length: 1, Weight: -1}
 	}
 	return Dimension{}
 }

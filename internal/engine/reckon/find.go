@@ -65,6 +65,27 @@ func newSearch(plan *warp.Plan) *search {
 	return s
 }
 
+// FindPaths lists everything of a plan that can be reckoned backwards.
+func FindPaths(plan *warp.Plan) []string {
+	var out []string
+	for i := range plan.Pieces {
+		for _, field := range []string{"length", "width", "count"} {
+			out = append(out, pieceID(i)+field)
+		}
+	}
+	out = append(out, "warp.sett")
+	for i := range plan.Yarns {
+		out = append(out, "yarns."+plan.Yarns[i].Name)
+	}
+	return out
+}
+
+// Findable reports whether the path names something of the plan that can be
+// reckoned backwards.
+func Findable(plan *warp.Plan, path string) bool {
+	return slices.Contains(FindPaths(plan), path)
+}
+
 // splitPath takes pieces[2].width apart.
 func splitPath(path string) (piece int, field string) {
 	rest, ok := strings.CutPrefix(path, "pieces[")

@@ -4,6 +4,7 @@ import (
 	"math"
 	"strings"
 
+	"sley/internal/engine/defaults"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
 )
@@ -75,4 +76,13 @@ func (n Node) Inputs() []string {
 		}
 	})
 	return ids
+}
+
+// SourceText gives the citation behind the id of a source, or the id itself
+// when it is not in the table.
+func SourceText(id string) string {
+	if s, ok := defaults.SourceOf(id); ok {
+		return s.Text
+	}
+	return id
 }

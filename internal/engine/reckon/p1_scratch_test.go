@@ -71,4 +71,7 @@ func BenchmarkP1(b *testing.B) {
 	}
 }
 
-func reedOf(n int64) (r loom.Reed) { r.Dents = qty.Typed[qty.Density]{Is: perInch(n), Typed: fmt.Sprint(n, " dpi")}; return }
+func reedOf(n int64) (r loom.Reed) {
+	r.Dents = qty.Typed[qty.Density]{Is: perInch(n), Typed: fmt.Sprint(n, " dpi")}
+	return
+}

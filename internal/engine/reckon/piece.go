@@ -254,4 +254,18 @@ func (r *run) finishedSize(pr *pieceRun) {
 		out = r.sub(out, part)
 	}
 	r.put(pr.id+"comes-out", out, warp.Finished, pr.about)
+	for _, e := range pr.ends() {
+		r.fold(pr, e, whole)
+	}
+}
+
+// fold gives what to fold on unwashed cloth for a hem that is turned before
+// washing: its finished depth in the proportion of the whole piece.
+func (r *run) fold(pr *pieceRun, e pieceEnd, whole term) {
+	relaxed, ok := pr.states[warp.Relaxed]
+	if !ok || e.Finish != warp.Hem || !e.TurnedBefore {
+		return
+	}
+	deep := r.sum(Length, r.hemParts(pr, e))
+	r.put(pr.id+e.name+".fold", r.div(Length, r.mul(Length, deep, relaxed), whole), warp.Relaxed, pr.about)
 }

@@ -18,11 +18,11 @@ type Result struct {
 	Plan     *warp.Plan // as reckoned: with what was found backwards in it
 	Nodes    []Node     // in the order in which they were worked out
 	Problems problem.List
-	Sleying  []sett.Choice // the order used first, then the alternatives
-	Reeds    []ReedUsed    // of Sleying's reed indices
-	Stripes  []Stripe      // across the warp, left to right, without the floating selvedges
-	Defaults string        // version of the table of starting values
-	Backward *Backward     // nil when the plan was reckoned forwards
+	Sleying  []sett.Choice  // the order used first, then the alternatives
+	Reeds    []ReedUsed     // of Sleying's reed indices
+	Stripes  []Stripe       // across the warp, left to right, without the floating selvedges
+	Defaults string         // version of the table of starting values
+	Backward *Backward      // nil when the plan was reckoned forwards
 	index    map[string]int // of Nodes, by id; made anew as they grow
 }
 

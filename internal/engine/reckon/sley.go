@@ -50,6 +50,27 @@ func (r *run) sley() {
 	r.listAlternatives()
 }
 
+// mostRanked is how many orders a ranking lists.
+const mostRanked = 12
+
+// RankReeds ranks the orders of the plan's reeds for its sett, best first, as
+// the nodes sley.other[]; nothing else of the plan is reckoned.
+func RankReeds(plan *warp.Plan) *Result {
+	r := &run{calc: calc{show: true}, plan: plan, out: &Result{Plan: plan}, shown: map[string]term{}}
+	r.prepare()
+	r.setSett()
+	r.listReeds()
+	dents := make([]qty.Rat, len(r.out.Reeds))
+	for i, reed := range r.out.Reeds {
+		dents[i] = reed.Dents
+	}
+	all := sett.Choose(dents, sett.Wanted{Density: r.cloth.density.Is, Unit: plan.Warp.Unit})
+	r.out.Sleying = append([]sett.Choice{{}}, all[:min(len(all), mostRanked)]...)
+	r.listAlternatives()
+	r.out.Sleying = r.out.Sleying[1:]
+	return r.out
+}
+
 // listReeds gives the reeds to choose from: the one settled on, or all that
 // the loom has.
 func (r *run) listReeds() {

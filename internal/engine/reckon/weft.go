@@ -51,10 +51,10 @@ func (r *run) pickLength() {
 	var pick term
 	if w.Crimp.Given() && r.cloth.hasFell {
 		crimp := r.given("weft.crimp", share(w.Crimp.Is.Of), given{path: "weft.crimp", typed: w.Crimp.Typed})
-		pick = r.mul(YarnLength, r.cloth.fell, r.add(r.one(), crimp))
+		pick = r.mul(Length, r.cloth.fell, r.add(r.one(), crimp))
 	} else {
 		slack := r.shareOr("weft.slack", "slack", w.Slack, "weft.slack")
-		pick = r.mul(YarnLength, r.cloth.occupied, r.add(r.one(), slack))
+		pick = r.mul(Length, r.cloth.occupied, r.add(r.one(), slack))
 	}
 	if w.Turn.Given() {
 		pick = r.add(pick, r.givenLength("weft.turn", "weft.turn", w.Turn))

@@ -178,13 +178,13 @@ func (r *run) weigh(u *yarnUse, y *yarn.Yarn) {
 		return
 	}
 	u.grist = g
-	grist := r.given(u.id+"grist", figure(g.NGPerNM(), Grist), given{path: "yarns." + u.name, typed: gristText(y), about: u.about})
+	grist := r.given(u.id+"grist", gristFigure(g), given{path: "yarns." + u.name, typed: gristText(y), about: u.about})
 	for _, part := range []struct {
 		name string
 		long term
 	}{{"warp-weight", u.warp}, {"weft-weight", u.weft}, {"weight", u.need}} {
 		if !part.long.Is.IsZero() {
-			r.put(u.id+part.name, r.mul(Weight, part.long, grist), warp.Unsaid, u.about)
+			r.put(u.id+part.name, r.div(Weight, part.long, grist), warp.Unsaid, u.about)
 		}
 	}
 }
@@ -199,3 +199,6 @@ func gristText(y *yarn.Yarn) string {
 	}
 	return y.Count.Typed
 }
+
+// gristFigure turns a grist into length per weight, as yarn is labelled.
+func gristFigure(g qty.LinearDensity) Figure { return figure(g.NGPerNM().Inv(), Grist) }

@@ -11,13 +11,7 @@ import (
 )
 
 // Wrong says what is wrong, in lower case without a full stop.
-func Wrong(p problem.Problem) string {
-	text := fill(wordsFor(p.Code).wrong, p)
-	if group, ok := p.Args["group"].(string); ok {
-		text += fmt.Sprintf(" (in the group %q)", short(group))
-	}
-	return text
-}
+func Wrong(p problem.Problem) string { return fill(wordsFor(p.Code).wrong, p) }
 
 // Why says why that is wrong, or nothing where it is plain.
 func Why(p problem.Problem) string { return fill(wordsFor(p.Code).why, p) }
@@ -28,7 +22,7 @@ func Fix(p problem.Problem) string {
 	if inner, ok := p.Args["why"].(string); ok {
 		fix = wordsFor(inner).fix
 	}
-	if near, ok := p.Args["near"].(string); ok && near != "" {
+	if near, ok := p.Args["near"].(string); ok && near != "" && near != p.Read {
 		return fmt.Sprintf("did you mean %q? ", near) + fill(fix, p)
 	}
 	return fill(fix, p)

@@ -17,7 +17,10 @@ import (
 type words struct{ wrong, why, fix string }
 
 // tables hold the words of every code, by the floor that finds the problem.
-var tables = []map[string]words{fileWords, planWords, quantityWords, yarnWords, orderWords}
+var tables = slices.Concat(inputTables, []map[string]words{checkWords})
+
+// inputTables are of what is wrong with the text of a plan file.
+var inputTables = []map[string]words{fileWords, planWords, quantityWords, yarnWords, orderWords}
 
 // wordsFor gives the words of a code. A code without words is our own mistake,
 // which TestEveryCodeHasWords finds.
@@ -31,7 +34,12 @@ func wordsFor(code string) words {
 }
 
 // Codes lists every code that has words, in alphabetical order.
-func Codes() []string {
+func Codes() []string { return codesOf(tables) }
+
+// InputCodes lists those of what is wrong with the text of a plan file.
+func InputCodes() []string { return codesOf(inputTables) }
+
+func codesOf(tables []map[string]words) []string {
 	var codes []string
 	for _, table := range tables {
 		codes = slices.AppendSeq(codes, maps.Keys(table))
@@ -73,6 +81,8 @@ func say(value any) string {
 		return strings.Join(v, ", ")
 	case qty.Rat:
 		return v.Short(6)
+	case qty.LinearDensity:
+		return v.Tex().Short(1) + " tex"
 	}
 	return fmt.Sprint(value)
 }

@@ -71,7 +71,7 @@ type Loom struct {
 	Shed      Shed
 	Width     qty.Typed[qty.Length] // weaving width
 	Reeds     []Reed
-	Heddles   []int                 // heddles on each shaft, shaft 1 first
+	Heddles   []int // heddles on each shaft, shaft 1 first
 	Waste     Waste
 	BeamHolds qty.Typed[qty.Length] // longest warp the beam takes
 	Beams     int

@@ -41,9 +41,18 @@ func TestUnitsFitTogether(t *testing.T) {
 		got  Rat
 		want int64
 	}{
-		{Pound.In(Ounce), 16}, {Pound.In(Grain), 7000}, {Foot.In(Inch), 12}, {Yard.In(Foot), 3}, {Mile.In(Yard), 1760},
-		{Centimetre.In(Millimetre), 10}, {Decimetre.In(Centimetre), 10}, {Metre.In(Decimetre), 10}, {Kilometre.In(Metre), 1000},
-		{Gram.In(Milligram), 1000}, {Milligram.In(Nanogram), 1_000_000}, {Kilogram.In(Gram), 1000},
+		{Pound.In(Ounce), 16},
+		{Pound.In(Grain), 7000},
+		{Foot.In(Inch), 12},
+		{Yard.In(Foot), 3},
+		{Mile.In(Yard), 1760},
+		{Centimetre.In(Millimetre), 10},
+		{Decimetre.In(Centimetre), 10},
+		{Metre.In(Decimetre), 10},
+		{Kilometre.In(Metre), 1000},
+		{Gram.In(Milligram), 1000},
+		{Milligram.In(Nanogram), 1_000_000},
+		{Kilogram.In(Gram), 1000},
 	} {
 		if !c.got.Equal(Int(c.want)) {
 			t.Errorf("got %s, want %d", c.got, c.want)

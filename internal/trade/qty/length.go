@@ -16,7 +16,8 @@ var lengths = &scale{"length", []unit{
 	{int64(Metre), metric, []string{"m", "metre", "metres", "meter", "meters"}},
 	{int64(Kilometre), metric, []string{"km", "kilometre", "kilometres", "kilometer", "kilometers"}},
 	{1000 * int64(Nanometre), metric, []string{
-		"µm", "μm", "um", "micrometre", "micrometres", "micrometer", "micrometers"}}, // U+00B5, U+03BC
+		"µm", "μm", "um", "micrometre", "micrometres", "micrometer", "micrometers",
+	}}, // U+00B5, U+03BC
 	{int64(Nanometre), metric, []string{"nm", "nanometre", "nanometres", "nanometer", "nanometers"}},
 	{int64(Inch), imperial, []string{"in", "inch", "inches", `"`, "″", "”"}},
 	{int64(Foot), imperial, []string{"ft", "foot", "feet", "'", "′", "’"}},

@@ -109,6 +109,7 @@ func TestLengthString(t *testing.T) {
 		math.MaxInt64:         "9223372 km 36854775807 nm",
 		math.MinInt64:         "-9223372 km 36854775808 nm",
 		1e18 - 1:              "999999 km 999999999999 nm",
+		1e18 + 1000:           "1000000 km 1000 nm", // 16 digits in metres
 		1e18 - 1000:           "999999999.999999 m",
 		1_000_000 * Inch / 64: "396.875 m",
 	} {

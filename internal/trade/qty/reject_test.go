@@ -2,6 +2,8 @@ package qty
 
 import (
 	"errors"
+	"maps"
+	"slices"
 	"strings"
 	"testing"
 
@@ -40,9 +42,8 @@ func rejects[T any](t *testing.T, parse func(string) (T, error), cases []rejecte
 func pointsAtRead(t *testing.T, text string, f *Fault) {
 	t.Helper()
 	characters := []string{}
-	for i, c := range text {
+	for i := range text {
 		characters = append(characters, text[i:])
-		_ = c
 	}
 	characters = append(characters, "")
 	if f.At < 0 || f.At >= len(characters) || !strings.HasPrefix(characters[f.At], f.Read) {
@@ -63,9 +64,5 @@ func texts(tables ...[]rejected) []string {
 
 // keys gives what a table accepts, as seeds for fuzzing.
 func keys[T any](table map[string]T) []string {
-	var all []string
-	for text := range table {
-		all = append(all, text)
-	}
-	return all
+	return slices.Sorted(maps.Keys(table))
 }

@@ -58,8 +58,14 @@ func TestRoundings(t *testing.T) {
 		a                 Rat
 		nearest, up, down int
 	}{
-		{Frac(5, 2), 3, 3, 2}, {Frac(-5, 2), -3, -2, -3}, {Frac(7, 3), 2, 3, 2}, {Frac(-7, 3), -2, -2, -3},
-		{Int(4), 4, 4, 4}, {Rat{}, 0, 0, 0}, {Frac(1, 2), 1, 1, 0}, {Frac(-1, 2), -1, 0, -1},
+		{Frac(5, 2), 3, 3, 2},
+		{Frac(-5, 2), -3, -2, -3},
+		{Frac(7, 3), 2, 3, 2},
+		{Frac(-7, 3), -2, -2, -3},
+		{Int(4), 4, 4, 4},
+		{Rat{}, 0, 0, 0},
+		{Frac(1, 2), 1, 1, 0},
+		{Frac(-1, 2), -1, 0, -1},
 	} {
 		for r, want := range map[Rounding]int{Nearest: c.nearest, Up: c.up, Down: c.down} {
 			if got := c.a.Count(r); got != want {
@@ -98,10 +104,17 @@ func TestDecimals(t *testing.T) {
 		places         int
 		decimal, short string
 	}{
-		{Frac(1, 3), 2, "0.33", "0.33"}, {Frac(5, 2), 0, "3", "3"}, {Frac(-5, 2), 0, "-3", "-3"},
-		{Frac(5, 2), 3, "2.500", "2.5"}, {Int(100), 2, "100.00", "100"}, {Int(100), 0, "100", "100"},
-		{Frac(-1, 1000), 1, "0.0", "0"}, {Frac(-1, 1000), 0, "0", "0"}, {Frac(-1, 1000), 3, "-0.001", "-0.001"},
-		{Int(-10), 1, "-10.0", "-10"}, {Frac(-1, 20), 1, "-0.1", "-0.1"},
+		{Frac(1, 3), 2, "0.33", "0.33"},
+		{Frac(5, 2), 0, "3", "3"},
+		{Frac(-5, 2), 0, "-3", "-3"},
+		{Frac(5, 2), 3, "2.500", "2.5"},
+		{Int(100), 2, "100.00", "100"},
+		{Int(100), 0, "100", "100"},
+		{Frac(-1, 1000), 1, "0.0", "0"},
+		{Frac(-1, 1000), 0, "0", "0"},
+		{Frac(-1, 1000), 3, "-0.001", "-0.001"},
+		{Int(-10), 1, "-10.0", "-10"},
+		{Frac(-1, 20), 1, "-0.1", "-0.1"},
 	} {
 		if got := c.a.Decimal(c.places); got != c.decimal {
 			t.Errorf("%s to %d places: got %s, want %s", c.a, c.places, got, c.decimal)
@@ -119,8 +132,12 @@ func TestPlaces(t *testing.T) {
 		places int
 		ok     bool
 	}{
-		{Int(7), 0, 0, true}, {Frac(1, 8), 3, 3, true}, {Frac(1, 8), 2, 0, false}, {Frac(1, 3), 30, 0, false},
-		{Frac(-1, 1_000_000_000_000), 12, 12, true}, {FromFloat(0.1), 60, 55, true},
+		{Int(7), 0, 0, true},
+		{Frac(1, 8), 3, 3, true},
+		{Frac(1, 8), 2, 0, false},
+		{Frac(1, 3), 30, 0, false},
+		{Frac(-1, 1_000_000_000_000), 12, 12, true},
+		{FromFloat(0.1), 60, 55, true},
 	} {
 		if places, ok := c.a.Places(c.limit); places != c.places || ok != c.ok {
 			t.Errorf("%s: got %d, %v; want %d, %v", c.a, places, ok, c.places, c.ok)

@@ -82,32 +82,38 @@ func splitsAt(text string, i int) bool {
 // parsePart reads a fibre with its share before or after it. Alone, a fibre is
 // all of the yarn.
 func parsePart(text string, alone bool) (Part, *qty.Fault) {
-	name, share := strings.TrimSpace(text), ""
-	if start := numberStart(text); start == 0 {
-		end := numberLength(text)
-		end += percentLength(text[end:])
-		share, name = text[:end], strings.TrimSpace(text[end:])
-	} else if start > 0 {
-		name, share = strings.TrimSpace(text[:start]), text[start:]
-	}
+	name, share := cutShare(text)
 	fibre, err := ParseFibre(name)
-	if err != nil {
-		return Part{}, faultAt(err, text, name)
-	}
 	switch {
+	case err != nil:
+		return Part{}, faultAt(err, text, name)
 	case share == "" && alone:
 		return Part{fibre, qty.Share{Of: qty.Int(1)}}, nil
 	case share == "":
 		return Part{}, &qty.Fault{Code: "fibre.share", Read: text}
 	}
 	s, err := qty.ParseShare(share)
-	if err != nil {
+	switch {
+	case err != nil:
 		return Part{}, faultAt(err, text, share)
-	}
-	if s.Of.Sign() == 0 {
+	case s.Of.Sign() == 0:
 		return Part{}, &qty.Fault{Code: "fibre.share", Read: text}
 	}
 	return Part{fibre, s}, nil
+}
+
+// cutShare splits a part into the fibre and its share, which is empty where
+// none is written.
+func cutShare(text string) (name, share string) {
+	switch start := numberStart(text); {
+	case start > 0:
+		return strings.TrimSpace(text[:start]), text[start:]
+	case start < 0:
+		return text, ""
+	}
+	end := numberLength(text)
+	end += percentLength(text[end:])
+	return strings.TrimSpace(text[end:]), text[:end]
 }
 
 // percentLength gives the bytes of the per cent that text begins with.
@@ -123,11 +129,10 @@ func percentLength(text string) int {
 
 // faultAt gives the fault of a part as one of the whole text.
 func faultAt(err error, whole, part string) *qty.Fault {
-	f, ok := err.(*qty.Fault)
-	if !ok {
-		f = &qty.Fault{Code: "fibre.share", Read: part}
+	out := qty.Fault{Code: "fibre.share", Read: part}
+	if f, ok := err.(*qty.Fault); ok {
+		out = *f
 	}
-	out := *f
 	before, _, _ := strings.Cut(whole, part)
 	out.At += utf8.RuneCountInString(before)
 	return &out

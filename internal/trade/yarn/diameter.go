@@ -29,8 +29,8 @@ const (
 // mend. The default for cotton, linen and silk lies within that spread; wool
 // not said to be woollen-spun is taken as worsted, on whose 0.90 both sources
 // agree, and of the two figures for woollen the closer one to 1/1.16, the
-// factor of packed wraps, is taken. Fibres of no class here are taken as the
-// firm yarns of FAENA.
+// factor of packed wraps, is taken. Fibres of no class here are taken as that
+// article's firm yarns (k.firm.faena).
 var kTable = []KValue{
 	{ID: "k.cotton.taylor", K: qty.Frac(95, 100), Class: Cotton, Source: srcK458},
 	{ID: "k.cotton.faena", K: qty.Frac(90, 100), Class: Cotton, Source: srcFaena},

@@ -36,7 +36,7 @@ func (s Skein) Validate(path string, l *problem.List) {
 		l.Fail("skein.length", path+".length", s.Length.String(), nil)
 	}
 	if s.Mass <= 0 {
-		l.Fail("skein.mass", path+".mass", s.Mass.String(), nil)
+		l.Fail("skein.mass", path+".weight", s.Mass.String(), nil)
 	}
 	if s.Skeins < 0 {
 		l.Fail("skein.skeins", path+".skeins", "", problem.Args{"skeins": s.Skeins})

@@ -1,13 +1,13 @@
 package yarn
 
 // nearest gives the candidate that word was probably meant for, or "" when
-// none is near: at most one slip in three letters, and two at most. The first
-// of equals wins.
+// none is near: slips in fewer than half its letters, and two at most. The
+// first of equals wins.
 func nearest(word string, candidates []string) string {
 	best, slips := "", 3
 	for _, c := range candidates {
 		n := distance(plain(word), plain(c))
-		if n < slips && 3*n <= len([]rune(c)) {
+		if n < slips && 2*n < len([]rune(c)) {
 			best, slips = c, n
 		}
 	}

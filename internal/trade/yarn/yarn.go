@@ -122,7 +122,7 @@ func (y Yarn) Validate(path string, l *problem.List) {
 		y.Skein.Validate(path+".skein", l)
 	}
 	if y.DiameterK.Sign() != 0 && (y.DiameterK.Less(leastK) || mostK.Less(y.DiameterK)) {
-		l.Fail("yarn.diameter-k", path+".diameter-k", y.DiameterK.String(),
+		l.Fail("yarn.diameter-k", path+".diameter-constant", y.DiameterK.String(),
 			problem.Args{"least": leastK, "most": mostK})
 	}
 	if y.Price.Given() && y.PriceMass == 0 && !y.PutUp.Given() {

@@ -1,0 +1,36 @@
+// Package app holds everything a person can do, one function each. Faces call
+// it; it joins files, engines and, later, the book.
+package app
+
+import (
+	"sley/internal/edge/planfile"
+	"sley/internal/engine/reckon"
+	"sley/internal/trade/problem"
+)
+
+// ReckonPlan reads the text of a plan file, named for messages, and reckons it,
+// backwards where it says what to find. find, when not empty, stands in for
+// the plan's own find.what. The result is nil when the plan has errors; the
+// list holds the problems of the file and of the reckoning, in their places.
+func ReckonPlan(name string, text []byte, find string, workings bool) (*reckon.Result, *problem.List) {
+	plan, places, list := planfile.Decode(name, text)
+	if find != "" && !list.Failed() && !reckon.Findable(plan, find) {
+		list.Fail("find.path", "--find", find, problem.Args{"valid": reckon.FindPaths(plan)})
+	}
+	if list.Failed() {
+		return nil, list
+	}
+	if find != "" {
+		plan.Find.What = find
+	}
+	result := reckon.Solve(plan, reckon.Options{Workings: workings})
+	list.Append(&result.Problems)
+	list.Locate(places.Find)
+	return result, list
+}
+
+// FindPaths lists what of a plan file can be reckoned backwards.
+func FindPaths(name string, text []byte) []string {
+	plan, _, _ := planfile.Decode(name, text)
+	return reckon.FindPaths(plan)
+}

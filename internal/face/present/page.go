@@ -1,0 +1,211 @@
+package present
+
+import (
+	"strings"
+
+	"sley/internal/engine/reckon"
+)
+
+// Page is a reckoning laid out to be read: the same lines for the command, the
+// page and the paper.
+type Page struct {
+	Title    string
+	Note     string
+	Sections []Section
+}
+
+// Section is a stretch of lines under one heading.
+type Section struct {
+	Title string
+	Lines []Line
+}
+
+// Line is one figure with its label; every figure comes from the node ID.
+type Line struct {
+	ID      string
+	Label   string
+	Value   string
+	Note    string   // how it is known: a default, as built, a reed and its order
+	Working []string // formula and source, where workings were asked for
+}
+
+// pager lays out one reckoning.
+type pager struct {
+	r       *reckon.Result
+	u       Units
+	explain bool
+	used    map[string]bool
+}
+
+// PageOf lays out a reckoning. With explain every line carries its working and
+// a last section holds the figures that the page leaves out.
+func PageOf(r *reckon.Result, u Units, explain bool) Page {
+	p := &pager{r: r, u: u, explain: explain, used: map[string]bool{}}
+	page := Page{Title: r.Plan.Name, Note: strings.TrimSpace(r.Plan.Note)}
+	if page.Title == "" {
+		page.Title = "A warp"
+	}
+	page.Sections = p.sections()
+	if explain {
+		page.Sections = append(page.Sections, p.rest())
+	}
+	return page
+}
+
+// sections gives the sections that have lines, in the order of the work.
+func (p *pager) sections() []Section {
+	all := []Section{p.found(), p.glance()}
+	for i := range p.r.Plan.Pieces {
+		all = append(all, p.piece(i))
+	}
+	all = append(all, p.warp(), p.across(), p.reed(), p.heddles(), p.weft())
+	all = append(all, p.yarns()...)
+	all = append(all, p.cost(), p.defaults())
+	var out []Section
+	for _, s := range all {
+		if len(s.Lines) > 0 {
+			out = append(out, s)
+		}
+	}
+	return out
+}
+
+// lines makes a line of every node named that there is; an id that ends in
+// "[" stands for every node of that list.
+func (p *pager) lines(ids ...string) []Line {
+	var out []Line
+	for _, id := range ids {
+		if strings.HasSuffix(id, "[") {
+			out = append(out, p.listed(id)...)
+			continue
+		}
+		if n, ok := p.r.Node(id); ok {
+			out = append(out, p.line(n))
+		}
+	}
+	return out
+}
+
+func (p *pager) listed(prefix string) []Line {
+	var out []Line
+	for _, n := range p.r.Nodes {
+		if rest, ok := strings.CutPrefix(n.ID, prefix); ok && strings.HasSuffix(rest, "]") {
+			out = append(out, p.line(n))
+		}
+	}
+	return out
+}
+
+func (p *pager) line(n reckon.Node) Line {
+	p.used[n.ID] = true
+	l := Line{ID: n.ID, Label: Label(n), Value: p.u.Bench(n), Note: p.note(n)}
+	if p.explain {
+		l.Working = p.u.Working(n)
+	}
+	return l
+}
+
+// note says what a reader must know to trust the figure.
+func (p *pager) note(n reckon.Node) string {
+	var parts []string
+	if n.About.Order != "" {
+		parts = append(parts, "reed "+n.About.Reed+", "+inDents(n.About.Order))
+	}
+	switch n.Origin {
+	case reckon.Default:
+		parts = append(parts, "default")
+	case reckon.AsBuilt:
+		parts = append(parts, "as built")
+	}
+	if n.Origin == reckon.Given && p.otherUnit(n) {
+		parts = append(parts, "written "+n.Typed)
+	}
+	return strings.Join(parts, ", ")
+}
+
+// inDents says an order in words where it is the same in every dent.
+func inDents(order string) string {
+	if strings.Contains(order, "-") {
+		return "dents " + order
+	}
+	return order + " to a dent"
+}
+
+// otherUnit reports whether a written length was written in another system of
+// units than it is shown in.
+func (p *pager) otherUnit(n reckon.Node) bool {
+	if n.Kind != reckon.Length && n.Kind != reckon.YarnLength || n.Typed == "" {
+		return false
+	}
+	shown := p.u.Length
+	if n.Kind == reckon.YarnLength {
+		shown = p.u.Yarn
+	}
+	return reckon.Metric(n.Typed) != reckon.Metric(shown)
+}
+
+// Label says what a node is.
+func Label(n reckon.Node) string {
+	text, ok := nodeWords[n.Says()]
+	if !ok {
+		return n.ID
+	}
+	a := n.About
+	mark := a.Mark
+	if words, ok := markWords[mark]; ok {
+		mark = words
+	}
+	piece := a.Piece
+	if piece == "" {
+		piece = "piece"
+	}
+	yarn := a.Yarn
+	if yarn == "" {
+		yarn = "yarn"
+	}
+	text = strings.NewReplacer("{piece}", piece, "{reed}", a.Reed, "{order}", inDents(a.Order), "{n}", number(a.Index), "{mark}", mark).Replace(text)
+	return strings.ReplaceAll(text, "{yarn}", yarn)
+}
+
+// Working gives the lines of a node's working: the formula, or where a written
+// or starting figure comes from; the state; the source.
+func (u Units) Working(n reckon.Node) []string {
+	var out []string
+	switch {
+	case n.Formula != nil && n.Formula.Op != reckon.Leaf:
+		out = append(out, u.Formula(n)+" = "+u.Exact(n.Figure))
+	case n.Formula != nil:
+		out = append(out, "= "+u.Exact(n.Figure))
+	case n.Origin == reckon.Default:
+		out = append(out, "default "+u.Exact(n.Figure)+", usually "+u.span(n))
+	case n.Origin == reckon.AsBuilt:
+		out = append(out, "as built: "+n.Typed)
+	default:
+		out = append(out, "as written: "+n.Typed)
+	}
+	if s := n.State.String(); s != "" {
+		out = append(out, "state: "+s)
+	}
+	if text := reckon.SourceText(n.Source); n.Source != "definition" && n.Source != "given" {
+		out = append(out, "source: "+text+" ["+n.Source+"]")
+	}
+	return out
+}
+
+// span gives the range of a default.
+func (u Units) span(n reckon.Node) string {
+	low, high := n.Figure, n.Figure
+	low.Is, high.Is = n.Low, n.High
+	return u.Exact(low) + " to " + u.Exact(high)
+}
+
+// rest holds the figures that the other sections leave out.
+func (p *pager) rest() Section {
+	s := Section{Title: "Also reckoned"}
+	for _, n := range p.r.Nodes {
+		if !p.used[n.ID] {
+			s.Lines = append(s.Lines, p.line(n))
+		}
+	}
+	return s
+}

@@ -1,0 +1,57 @@
+package present
+
+import (
+	"strings"
+	"unicode/utf8"
+)
+
+// How a page is set as plain text: labels and figures joined by leader dots.
+const (
+	textIndent = "  "
+	textFigure = 46 // the column in which figures end
+	textWidest = 78
+)
+
+// Text sets the page as plain text for a terminal or a bench note.
+func (p Page) Text() string {
+	var b strings.Builder
+	b.WriteString(p.Title + "\n")
+	if p.Note != "" {
+		b.WriteString(wrap(p.Note, textWidest) + "\n")
+	}
+	for _, s := range p.Sections {
+		b.WriteString("\n" + s.Title + "\n")
+		for _, l := range s.Lines {
+			b.WriteString(l.text())
+		}
+	}
+	return b.String()
+}
+
+func (l Line) text() string {
+	dots := max(textFigure-utf8.RuneCountInString(l.Label)-utf8.RuneCountInString(l.Value), 3)
+	line := textIndent + l.Label + " " + strings.Repeat(".", dots) + " " + l.Value
+	if l.Note != "" {
+		line += "   " + l.Note
+	}
+	for _, w := range l.Working {
+		line += "\n" + textIndent + textIndent + textIndent + w
+	}
+	return line + "\n"
+}
+
+// wrap breaks a text at spaces so that no line is wider than width.
+func wrap(text string, width int) string {
+	var lines []string
+	line := ""
+	for _, word := range strings.Fields(text) {
+		if line != "" && utf8.RuneCountInString(line)+1+utf8.RuneCountInString(word) > width {
+			lines, line = append(lines, line), ""
+		}
+		if line != "" {
+			line += " "
+		}
+		line += word
+	}
+	return strings.Join(append(lines, line), "\n")
+}

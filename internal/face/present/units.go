@@ -1,0 +1,120 @@
+package present
+
+import (
+	"fmt"
+	"strings"
+
+	"sley/internal/engine/reckon"
+	"sley/internal/trade/qty"
+	"sley/internal/trade/warp"
+)
+
+// Units are the units a person wants to see, by kind of quantity.
+type Units struct {
+	Length  string     // in, cm
+	Yarn    string     // yd, m
+	Weight  string     // oz, lb, g, kg
+	Density string     // in, cm, 10cm
+	Count   string     // symbol of a count system
+	Step    qty.Length // figures at the bench are made multiples of it
+}
+
+// Imperial and Metric are the two usual sets: figures at the bench to 1/8 in
+// or 5 mm.
+var (
+	Imperial = Units{"in", "yd", "oz", "in", "Ne", qty.Inch / 8}
+	Metric   = Units{"cm", "m", "g", "cm", "Nm", 5 * qty.Millimetre}
+)
+
+// UnitWords lists, for each kind of quantity, the units that can be asked for.
+func UnitWords() map[string][]string {
+	return map[string][]string{
+		"length": {"in", "cm"}, "yarn": {"yd", "m"}, "weight": {"oz", "lb", "g", "kg"}, "density": {"in", "cm", "10cm"},
+	}
+}
+
+// UnitsOf gives the units of a plan: those it names, the rest as its first
+// size was typed.
+func UnitsOf(p *warp.Plan) Units {
+	u := Imperial
+	if typedMetric(p) {
+		u = Metric
+	}
+	for _, pair := range []struct {
+		to   *string
+		said string
+	}{{&u.Length, p.Units.Length}, {&u.Yarn, p.Units.Yarn}, {&u.Weight, p.Units.Weight}, {&u.Density, p.Units.Density}, {&u.Count, p.Units.Count}} {
+		if pair.said != "" {
+			*pair.to = strings.ReplaceAll(pair.said, " ", "")
+		}
+	}
+	if u.Length == "mm" || u.Length == "m" {
+		u.Length = "cm"
+	}
+	if u.Length == "yd" || u.Length == "ft" {
+		u.Length = "in"
+	}
+	if p.Rounding.Bench.Given() {
+		u.Step = p.Rounding.Bench.Is
+	}
+	return u
+}
+
+func typedMetric(p *warp.Plan) bool {
+	if p.Units.Length != "" {
+		return reckon.Metric(p.Units.Length)
+	}
+	return len(p.Pieces) > 0 && reckon.Metric(p.Pieces[0].Length.Typed)
+}
+
+// ParseUnits reads metric, imperial, or kind=unit pairs over the units given:
+// "length=cm,weight=g".
+func ParseUnits(text string, over Units) (Units, error) {
+	for _, part := range strings.Split(text, ",") {
+		part = strings.TrimSpace(strings.ToLower(part))
+		switch kind, unit, ok := strings.Cut(part, "="); {
+		case part == "":
+		case part == "metric":
+			over = Metric
+		case part == "imperial":
+			over = Imperial
+		case ok && known(UnitWords()[kind], unit):
+			over = over.with(kind, unit)
+		default:
+			return over, fmt.Errorf("--units: %q is not known; write metric, imperial, or pairs such as length=cm,yarn=m,weight=g,density=cm", part)
+		}
+	}
+	return over, nil
+}
+
+func known(list []string, s string) bool {
+	for _, have := range list {
+		if have == s {
+			return true
+		}
+	}
+	return false
+}
+
+func (u Units) with(kind, unit string) Units {
+	switch kind {
+	case "length":
+		u.Length = unit
+		u.Step = map[string]qty.Length{"in": Imperial.Step, "cm": Metric.Step}[unit]
+	case "yarn":
+		u.Yarn = unit
+	case "weight":
+		u.Weight = unit
+	case "density":
+		u.Density = unit
+	}
+	return u
+}
+
+var lengthUnits = map[string]qty.Length{
+	"in": qty.Inch, "cm": qty.Centimetre, "yd": qty.Yard, "m": qty.Metre, "10cm": qty.Decimetre, "mm": qty.Millimetre, "ft": qty.Foot,
+}
+
+var massUnits = map[string]qty.Mass{
+	"oz": qty.Ounce, "lb": qty.Pound, "g": qty.Gram, "kg": qty.Kilogram,
+}

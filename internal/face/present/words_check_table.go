@@ -1,0 +1,141 @@
+package present
+
+// checkWords say what the reckoning finds when it holds a plan against the loom
+// and the cloth: what will happen, and what to do.
+var checkWords = map[string]words{
+	"loom.width": {
+		"the warp needs {needs} in the reed and the loom weaves {width}",
+		"the outermost ends will not pass the frame",
+		"make the piece narrower, weave it in panels or double width, or choose a wider loom",
+	},
+	"loom.reed-short": {
+		"the warp fills {needs} dents and reed {read} has {dents}",
+		"the last ends find no dent",
+		"choose a reed that is wide enough, put more ends in each dent, or make the piece narrower",
+	},
+	"loom.beam": {
+		"the warp is wound {wound} long and the beam holds {holds}",
+		"the last layers will slip off the edges of the beam and lose their tension",
+		"weave fewer pieces on this warp, or wind two shorter warps",
+	},
+	"loom.beams": {
+		"stripes are put on beam 2 and the loom has one beam",
+		"",
+		"leave the beam out of the stripes, or weight those ends from the back in chains of their own and write beams = 2",
+	},
+	"loom.shafts": {
+		"the threading uses shaft {needs} and the loom has {shafts}",
+		"",
+		"choose a threading on fewer shafts, or a loom with more",
+	},
+	"loom.heddles": {
+		"shaft {shaft} is {short} heddles short",
+		"threading will stop there until more are hung",
+		"move spare heddles over before beaming, tie string heddles, or give ends to another shaft",
+	},
+	"second-beam.unused": {
+		"a second beam is planned and no stripe is on it",
+		"",
+		"write \"on beam 2\" after the stripes it carries, or leave second-beam out",
+	},
+	"threading.ends": {
+		"the threading does not come to {ends} ends: it has {fixed} fixed and repeats by {repeat}",
+		"the last repeat would break off, and the heddles cannot be counted",
+		"change the balancing ends of the threading, or the stripes, until both fill the same number of ends; or leave warp.ends out",
+	},
+	"stripes.ends": {
+		"the stripes come to {stripes} ends and {ends} are wanted",
+		"the stripes are cut off at the right, or the last one is made wider",
+		"change a stripe, let a group fill the width with \"x fill\", or leave warp.ends out",
+	},
+	"reed.full": {
+		"{ends} ends of {yarn} take up {fill} of the room in a dent of reed {read}",
+		"the reed will rub the yarn and knots will not pass",
+		"choose a reed with fewer dents and more ends in each, or a more open sett",
+	},
+	"sett.close": {
+		"the sett is {part} of the closest that {yarn} allows in {weave}, {greatest}",
+		"the weft will not beat in and the edges will pull apart",
+		"choose a sett below {greatest}, a finer yarn, or a weave that interlaces less",
+	},
+	"sett.open": {
+		"the sett is only {part} of the closest that {yarn} allows in {weave}, {greatest}",
+		"the cloth will slip and lose its shape unless it is fulled",
+		"choose a closer sett, a thicker yarn, or write wash = \"fulled\" if it is wool to be fulled",
+	},
+	"sett.wraps": {
+		"the sett is {sett}, closer than the yarn's own wraps, {wraps}",
+		"ends will lie over one another in the reed",
+		"choose a more open sett, or wrap the ruler again and say how it was wrapped",
+	},
+	"sett.off": {
+		"no reed at hand gives the sett within 1 %: it comes to {exact}, {off} off",
+		"",
+		"take it as it is, list another reed under loom.reeds, or change the sett",
+	},
+	"edge.odd": {
+		"the last dent holds {ends} of {usual} ends",
+		"",
+		"sley it so, or balance the ends by one",
+	},
+	"layers.uneven": {
+		"{ends} ends do not share out over {layers} layers",
+		"one layer will be an end wider than the other and the fold will show it",
+		"change the ends by one, or let the fold end be said in the threading",
+	},
+	"width.off": {
+		"the warp finishes at {comes}, {off} off the {read} wanted",
+		"",
+		"change stripes, ends or sett, or take the width as it comes",
+	},
+	"warp.short": {
+		"the warp that is wound is {short} too short: {needed} are needed",
+		"the last piece will not come off whole",
+		"weave one piece less, make each shorter, or find the length that fits with --find pieces[0].length",
+	},
+	"allowance.relaxation": {
+		"the cloth is longer on the loom ({loom}) than the warp it is woven of ({warp})",
+		"more is said to be lost by relaxing than by take-up",
+		"look at both figures: relaxation lies inside take-up and is usually smaller",
+	},
+	"allowance.reading": {
+		"a percentage without \"add\" or \"lose\" is read as a share lost and needs {wound}; read as a share added it would need {other}",
+		"",
+		"write \"lose\" or \"add\" to say which you mean",
+	},
+	"tape.unknown": {
+		"no tape can be made: nothing says how the cloth on the loom differs from the warp",
+		"warp-to-washed is one figure for the whole way",
+		"to take our usual values on the way, write relaxation = \"default\" and shrinkage = \"default\" under allowances",
+	},
+	"tape.many-changes": {
+		"{changes} colour changes are more than the {most} a tape shows, so it shows none",
+		"",
+		"weave the changes by their picks",
+	},
+	"yarn.short": {
+		"{yarn} in hand is {short} short",
+		"it will run out before the last piece is woven",
+		"weave less of it, or say how it is put up so that we can reckon what to buy; --find tells what it is enough for",
+	},
+	"yarn.tight": {
+		"only {left} of {yarn} will be left over",
+		"one broken skein or one fault woven again and it runs out",
+		"buy one put-up more",
+	},
+	"find.unlimited": {
+		"nothing limits {read}",
+		"reckoning backwards needs something that is given",
+		"give a yarn a stock, or the warp a wound length, and name them in find.within",
+	},
+	"find.nothing-fits": {
+		"not even the smallest {read} fits within {limit}",
+		"",
+		"give more of it, or make the rest of the plan smaller",
+	},
+	"find.unused-yarn": {
+		"{yarn} is used nowhere in this plan",
+		"",
+		"name the yarn in the warp or the weft",
+	},
+}
