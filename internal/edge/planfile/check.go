@@ -5,7 +5,6 @@ import (
 
 	"sley/internal/trade/problem"
 	"sley/internal/trade/warp"
-	"sley/internal/trade/yarn"
 )
 
 // check looks at the plan as a whole, once every key has been read. A key that
@@ -92,56 +91,45 @@ func (d *decoder) warpYarns() []string {
 	return names
 }
 
-// hasGrist reports whether a yarn's thickness is known, or was meant to be
-// said.
+// hasGrist reports whether a yarn is said to be of some thickness: one that was
+// said wrongly has its own problem, as has a yarn that is unknown.
 func (d *decoder) hasGrist(name string) bool {
-	i := slices.IndexFunc(d.plan.Yarns, func(y yarn.Yarn) bool { return y.Name == name })
-	if i < 0 {
-		return true // an unknown yarn has its own problem
-	}
-	t := d.top.child("yarns").child(name)
-	y := d.plan.Yarns[i]
-	wrong := t.child("count") != nil && !y.Count.Given() || t.child("skein") != nil && y.Skein.IsZero() ||
-		t.child("wraps") != nil
-	return wrong || !y.Grist().IsZero()
+	y := d.top.child("yarns").child(name)
+	return y == nil || y.child("count") != nil || y.child("skein") != nil || y.child("wraps") != nil
 }
 
 // checkLinks reports allowances that say the same loss twice.
 func (d *decoder) checkLinks(top table) {
-	n := top.at("allowances")
-	slack := d.plan.Tape == warp.Slackened
-	relaxation, given := d.plan.Allowances["relaxation"]
-	if slack && given && !relaxation.None {
-		t := table{d: d, name: linksTable, n: n}
-		t.failKey("relaxation.slackened", "relaxation", nil)
-	}
-	d.checkCircles(linksTable, n, d.plan.Allowances, nil)
+	t := table{d: d, name: linksTable, n: top.at("allowances")}
+	t.checkLinks(d.plan.Allowances, nil)
 	for i, p := range d.plan.Pieces {
 		if len(p.Allowances) > 0 {
 			own := top.at("pieces").items[i].child("allowances")
-			d.checkCircles(pieceLinks, own, p.Allowances, d.plan.Allowances)
+			table{d: d, name: pieceLinks, n: own}.checkLinks(p.Allowances, d.plan.Allowances)
 		}
 	}
 }
 
-// checkCircles reports each allowance of a table that closes a circle with
-// those before it: then one loss is said in two ways. Those of a piece stand
-// in for the warp's of the same key and join the others.
-func (d *decoder) checkCircles(name string, n *node, own, others warp.Allowances) {
-	t := table{d: d, name: name, n: n}
+// checkLinks looks at the allowances of a table, which stand in for others of
+// the same key and join the rest of them.
+func (t table) checkLinks(own, others warp.Allowances) {
+	slack := t.d.plan.Tape == warp.Slackened
+	if relaxation, given := own["relaxation"]; slack && given && !relaxation.None {
+		t.failKey("relaxation.slackened", "relaxation", nil)
+	}
 	for _, lengths := range []bool{true, false} {
 		links := linksOf(lengths, own, others)
-		if d.plan.Tape == warp.Slackened && lengths {
+		if slack && lengths {
 			links = slackened(links)
 		}
 		if circle := circleIn(links); circle != nil {
-			t.failKey("allowance.twice", firstOwn(circle, own), problem.Args{"keys": circle})
+			t.failKey("allowance.twice", lastOwn(circle, own), problem.Args{"keys": circle})
 		}
 	}
 }
 
-// firstOwn gives the last key of a circle that the table itself holds.
-func firstOwn(circle []string, own warp.Allowances) string {
+// lastOwn gives the last key of a circle that the table itself holds.
+func lastOwn(circle []string, own warp.Allowances) string {
 	for _, key := range slices.Backward(circle) {
 		if _, ok := own[key]; ok {
 			return key

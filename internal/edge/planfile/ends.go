@@ -136,7 +136,7 @@ func (d *decoder) endLength(n *node, c clip) (l qty.Typed[qty.Length], rest clip
 		d.faultAt(n, len([]rune(n.text[:c.at])), err)
 		return l, c, false
 	}
-	rest = c.from(len(c.text) - len(after))
+	rest = c.from(len(c.text) - len(strings.TrimPrefix(after, ","))).trim()
 	if !d.fits(n, is, detail) {
 		return l, rest, false
 	}

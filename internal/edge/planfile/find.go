@@ -10,7 +10,7 @@ import (
 )
 
 // sought takes the path of a key of a piece apart.
-var sought = regexp.MustCompile(`^pieces\[(\d{1,6})\]\.(length|width|count)$`)
+var sought = regexp.MustCompile(`^pieces\[(0|[1-9]\d{0,5})\]\.(length|width|count)$`)
 
 // readFind reads what is to be reckoned backwards.
 func (d *decoder) readFind(n *node) {

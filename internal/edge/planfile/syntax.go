@@ -17,8 +17,10 @@ const largest = 1 << 20
 func readable(src *source) *problem.Problem {
 	switch {
 	case len(src.text) > largest:
-		return &problem.Problem{Code: "file.large", Place: problem.Place{File: src.file},
-			Args: problem.Args{"size": len(src.text), "most": largest}}
+		return &problem.Problem{
+			Code: "file.large", Place: problem.Place{File: src.file},
+			Args: problem.Args{"size": len(src.text), "most": largest},
+		}
 	case !utf8.Valid(src.text):
 		at := badByte(src.text)
 		return &problem.Problem{Code: "file.not-utf8", Place: src.place(span{at, at + 1})}

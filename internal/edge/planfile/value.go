@@ -59,22 +59,13 @@ func typedNode[T any](d *decoder, n *node, wanted string, parse func(string) (T,
 	return qty.Typed[T]{Is: is, Typed: text}
 }
 
-// text gives a text as it stands.
+// text gives a text as it stands, with plain line ends.
 func (t table) text(key string) string {
 	n := t.at(key)
 	if n == nil || !t.d.is(n, textKind, "a text in quotes") {
 		return ""
 	}
-	return n.text
-}
-
-// name gives a text that may not be empty.
-func (t table) nameOf(key string) string {
-	text := t.text(key)
-	if n := t.at(key); n != nil && n.kind == textKind && strings.TrimSpace(text) == "" {
-		t.d.fail("value.empty", n, problem.Args{"wanted": "a name"})
-	}
-	return text
+	return strings.ReplaceAll(n.text, "\r\n", "\n")
 }
 
 // truth gives true or false; false when the key is missing.

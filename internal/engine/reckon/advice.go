@@ -36,6 +36,7 @@ func (r *run) advisedSett() term {
 	working := r.byDefault("sett.working", share(v.Share), v)
 	t := r.put("sett.wanted", r.mul(Density, greatest, working), warp.InReed, About{})
 	r.from("osterkamp-sett")
+	r.shown["sett.wanted"] = t
 	return t
 }
 

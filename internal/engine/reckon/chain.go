@@ -4,7 +4,6 @@ import (
 	"strconv"
 
 	"sley/internal/engine/defaults"
-	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
 )
 
@@ -261,4 +260,4 @@ func (r *run) keeps(s *chainStep) (term, bool) {
 	return out, true
 }
 
-func (r *run) one() term { return r.plain(figure(qty.Int(1), Share)) }
+func (r *run) one() term { return r.plain(number(1)) }

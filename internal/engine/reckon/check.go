@@ -149,9 +149,6 @@ func (r *run) checkWraps() {
 }
 
 func (r *run) checkEdges() {
-	if odd, ok := r.out.Node("dents.odd"); ok && r.cloth.order.Most() > 1 {
-		r.tell("edge.odd", "warp", "", problem.Args{"ends": odd.Figure, "usual": r.cloth.order.Most()})
-	}
 	if n := r.cloth.layers; n > 1 && !r.cloth.ends.Is.Div(qty.Int(int64(n))).IsInt() {
 		r.warn("layers.uneven", "warp.layers", itoa(n), problem.Args{"ends": r.cloth.ends.Figure, "layers": n})
 	}

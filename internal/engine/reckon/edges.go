@@ -46,7 +46,7 @@ func (r *run) bundles() {
 func (r *run) layStripes() {
 	c := &r.cloth
 	if r.exact() {
-		r.out.Stripes = c.sorts(c.times)
+		r.out.Stripes = c.repeat.times(c.times)
 		return
 	}
 	var list []Stripe
@@ -62,6 +62,17 @@ func (r *run) layStripes() {
 	}
 	list = append(list, c.repeat.after...)
 	r.out.Stripes = r.trim(merge(list))
+}
+
+// times gives the stripes with the group that fills repeated times, a fraction
+// too: its stripes each so much wider.
+func (s stripes) times(times qty.Rat) []Stripe {
+	out := append([]Stripe{}, s.before...)
+	for _, stripe := range s.fill {
+		stripe.Ends = stripe.Ends.Mul(times)
+		out = append(out, stripe)
+	}
+	return append(out, s.after...)
 }
 
 // merge joins neighbouring stripes that are alike.

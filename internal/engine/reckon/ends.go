@@ -1,6 +1,8 @@
 package reckon
 
 import (
+	"slices"
+
 	"sley/internal/engine/sett"
 	"sley/internal/trade/order"
 	"sley/internal/trade/qty"
@@ -299,24 +301,13 @@ func (r *run) sumOfStripes(times qty.Rat) term {
 // sorts gives the ends of each density, in order of first appearance.
 func (c *cloth) sorts(times qty.Rat) []Stripe {
 	var out []Stripe
-	add := func(s Stripe, times qty.Rat) {
-		for i := range out {
-			if out[i].Density.Equal(s.Density) {
-				out[i].Ends = out[i].Ends.Add(s.Ends.Mul(times))
-				return
-			}
+	for _, s := range c.repeat.times(times) {
+		i := slices.IndexFunc(out, func(o Stripe) bool { return o.Density.Equal(s.Density) })
+		if i < 0 {
+			out = append(out, s)
+			continue
 		}
-		s.Ends = s.Ends.Mul(times)
-		out = append(out, s)
-	}
-	for _, s := range c.repeat.before {
-		add(s, qty.Int(1))
-	}
-	for _, s := range c.repeat.fill {
-		add(s, times)
-	}
-	for _, s := range c.repeat.after {
-		add(s, qty.Int(1))
+		out[i].Ends = out[i].Ends.Add(s.Ends)
 	}
 	return out
 }

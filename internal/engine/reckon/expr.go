@@ -160,7 +160,10 @@ func (c calc) sum(kind Kind, terms []term) term {
 	if len(terms) == 0 {
 		return c.plain(figure(qty.Rat{}, kind))
 	}
-	out := c.add(terms[0], terms[1:]...)
+	out := terms[0]
+	if len(terms) > 1 {
+		out = c.add(out, terms[1:]...)
+	}
 	out.Kind = kind
 	return out
 }

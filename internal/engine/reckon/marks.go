@@ -1,6 +1,8 @@
 package reckon
 
 import (
+	"slices"
+
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
 )
@@ -43,17 +45,30 @@ type marker struct {
 	*run
 	pr   *pieceRun
 	tape term
-	n    int
+	list []tapeMark
+}
+
+type tapeMark struct {
+	about About
+	at    term
 }
 
 func (m *marker) mark(kind, yarn string, at term) {
 	about := m.pr.about
 	about.Mark, about.Yarn = kind, yarn
-	m.put(m.pr.id+"marks["+itoa(m.n)+"]", at, warp.OnLoom, about)
-	m.n++
+	m.list = append(m.list, tapeMark{about, at})
 }
 
+// all makes the nodes of every mark in the order they are met in weaving.
 func (m *marker) all() {
+	m.place()
+	slices.SortStableFunc(m.list, func(a, b tapeMark) int { return a.at.Is.Cmp(b.at.Is) })
+	for i, mark := range m.list {
+		m.put(m.pr.id+"marks["+itoa(i)+"]", mark.at, warp.OnLoom, mark.about)
+	}
+}
+
+func (m *marker) place() {
 	m.mark(MarkStart, "", m.plain(figure(qty.Rat{}, Length)))
 	near := m.hem(&m.pr.piece.First, "first")
 	for i, at := range near {

@@ -134,13 +134,13 @@ func (r *run) withOwnOrder(dents []qty.Rat, choices []sett.Choice, wanted qty.Ra
 func (r *run) useOrder(c sett.Choice) {
 	wanted := r.cloth.density
 	about := About{Reed: r.out.Reeds[c.Reed].Name, Order: c.Order.String()}
-	r.cloth.dents = r.given("reed", density(c.Dents), given{path: "loom.reeds", typed: about.Reed, about: about})
+	r.cloth.dents = r.given("reed", density(c.Dents), given{path: "loom.reeds", typed: about.Reed, about: About{Reed: about.Reed}})
 	r.cloth.hasReed, r.cloth.order = true, c.Order
 	ends, dents := r.plain(count(c.Order.Ends(), Ends)), r.plain(count(len(c.Order), Dents))
 	d := r.div(Density, r.mul(Density, r.cloth.dents, ends), dents)
 	r.cloth.density = r.put("sett.exact", d, warp.InReed, about)
 	off := r.div(Share, r.sub(r.cloth.density, wanted), wanted)
-	r.put("sett.off", off, warp.Unsaid, about)
+	r.put("sett.off", off, warp.Unsaid, About{})
 }
 
 // listAlternatives makes the nodes of the other orders.
@@ -150,8 +150,9 @@ func (r *run) listAlternatives() {
 		about := About{Reed: r.out.Reeds[c.Reed].Name, Order: c.Order.String(), Index: i + 1}
 		reed := r.plain(density(c.Dents))
 		ends, dents := r.plain(count(c.Order.Ends(), Ends)), r.plain(count(len(c.Order), Dents))
-		r.put(id+"exact", r.div(Density, r.mul(Density, reed, ends), dents), warp.InReed, about)
-		r.put(id+"off", r.plain(share(c.Off)), warp.Unsaid, about)
+		exact := r.put(id+"exact", r.div(Density, r.mul(Density, reed, ends), dents), warp.InReed, about)
+		wanted := r.shown["sett.wanted"]
+		r.put(id+"off", r.div(Share, r.sub(exact, wanted), wanted), warp.Unsaid, about)
 	}
 }
 
@@ -163,11 +164,7 @@ func (r *run) countDents() {
 		r.widthWithoutDents()
 		return
 	}
-	dents, odd := dentsOf(r.out.Stripes)
-	all := r.put("dents.cloth", r.plain(count(dents, Dents)), warp.Unsaid, About{})
-	if odd > 0 {
-		r.put("dents.odd", r.plain(count(odd, Ends)), warp.Unsaid, About{})
-	}
+	all := r.dentsOfCloth()
 	if c.floats.Is.Sign() > 0 {
 		floats := c.floats
 		floats.Kind = Dents
@@ -196,20 +193,45 @@ func (r *run) widthWithoutDents() {
 	r.from("taylor-weft")
 }
 
-// dentsOf counts dents over the stripes: a stretch of one order goes on in the
-// order, a new order begins in a new dent. odd is what stands in the last dent
-// when it is not full.
-func dentsOf(list []Stripe) (dents, odd int) {
+// dentsOfCloth counts dents over the stripes: a stretch of one order goes on in
+// the order, a new order begins in a new dent.
+func (r *run) dentsOfCloth() term {
+	var parts []term
+	list := r.out.Stripes
 	for i := 0; i < len(list); {
-		n, j := 0, i
+		n, j := qty.Rat{}, i
 		for ; j < len(list) && slices.Equal(list[j].Order, list[i].Order); j++ {
-			n += list[j].Ends.Count(qty.Nearest)
+			n = n.Add(list[j].Ends)
 		}
-		d, o := list[i].Order.Dents(n)
-		dents, odd = dents+d, o
+		parts = append(parts, r.dentsOf(list[i].Order, n, j == len(list)))
 		i = j
 	}
-	return dents, odd
+	return r.put("dents.cloth", r.sum(Dents, parts), warp.Unsaid, About{})
+}
+
+// dentsOf is dents in the order × whole orders + the dents that the rest fills.
+// What stands in the last dent of all, when it is not full, is a node.
+func (r *run) dentsOf(o sett.Order, n qty.Rat, last bool) term {
+	_, odd := o.Dents(n.Count(qty.Nearest))
+	ends, each := r.plain(figure(n, Ends)), r.plain(count(o.Ends(), Ends))
+	orders := r.whole(r.div(Repeats, ends, each), qty.Down)
+	rest := n.Sub(each.Is.Mul(orders.Is))
+	if odd > 0 && last {
+		left := r.sub(ends, r.mul(Ends, each, orders))
+		if inFull := rest.Sub(qty.Int(int64(odd))); !inFull.IsZero() {
+			left = r.sub(left, r.plain(figure(inFull, Ends)))
+		}
+		r.put("dents.odd", left, warp.Unsaid, About{})
+	}
+	out := orders
+	if len(o) > 1 {
+		out = r.mul(Dents, r.plain(count(len(o), Dents)), orders)
+	}
+	if more, _ := o.Dents(rest.Count(qty.Nearest)); more > 0 {
+		out = r.add(out, r.plain(count(more, Dents)))
+	}
+	out.Kind = Dents
+	return out
 }
 
 // centre gives the first dent used, counted from the left end of the reed, when

@@ -1,6 +1,8 @@
 package present
 
 import (
+	"strings"
+
 	"sley/internal/engine/reckon"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/yarn"
@@ -11,14 +13,14 @@ const systemPlaces = 3
 
 // YarnPage lays out a yarn's number in every system, each with its working.
 func YarnPage(text string, count yarn.Count, all []yarn.Conversion) Page {
-	tex := count.Grist().Tex().Short(systemPlaces)
+	tex := count.Grist().Tex()
 	s := Section{Title: "The whole yarn, all plies together"}
 	for _, c := range all {
 		s.Lines = append(s.Lines, Line{
 			Label: c.System.Name, Value: c.Value.Short(systemPlaces), Note: c.System.Symbol(), Working: []string{conversion(c, tex)},
 		})
 	}
-	return Page{Title: text, Note: readAs(text, count), Sections: []Section{s, thickness(count)}}
+	return Page{Title: text, Note: readAs(text, count), Sections: []Section{strands(count), s, thickness(count)}}
 }
 
 // readAs says how the count was understood, where it is not as it was typed.
@@ -29,13 +31,44 @@ func readAs(text string, count yarn.Count) string {
 	return ""
 }
 
-// conversion writes the working of one number.
-func conversion(c yarn.Conversion, tex string) string {
-	constant := c.Constant.Short(systemPlaces)
-	if c.Direct {
-		return tex + " tex ÷ " + constant
+// conversion writes the working of one number: tex ÷ constant in a direct
+// system, constant ÷ tex in an indirect one.
+func conversion(c yarn.Conversion, tex qty.Rat) string {
+	over, under := tex, c.Constant
+	if !c.Direct {
+		over, under = under, over
 	}
-	return constant + " ÷ " + tex + " tex"
+	return divided(over, under)
+}
+
+// divided writes a division of two plain numbers and what it comes to.
+func divided(over, under qty.Rat) string {
+	leaf := func(r qty.Rat) *reckon.Expr { return &reckon.Expr{Leaf: reckon.Figure{Is: r}} }
+	n := reckon.Node{
+		Figure:  reckon.Figure{Is: over.Div(under)},
+		Formula: &reckon.Expr{Op: reckon.Over, Args: []*reckon.Expr{leaf(over), leaf(under)}},
+	}
+	return Metric.Formula(n) + " = " + Metric.Exact(n.Figure)
+}
+
+// strands gives the grist of each part of the yarn: its constant ÷ the number
+// that its plies come to together.
+func strands(count yarn.Count) Section {
+	s := Section{Title: "The yarn as written"}
+	for _, strand := range count.Strands {
+		one := yarn.Count{Strands: []yarn.Strand{strand}}
+		system, ok := yarn.SystemNamed(string(strand.System))
+		if !ok {
+			continue // a plain grist: its own working is the definition of tex
+		}
+		tex, number := one.Grist().Tex(), one.In(system)
+		working := divided(system.Constant(), number)
+		if system.Direct {
+			working = divided(number, system.Constant().Inv())
+		}
+		s.Lines = append(s.Lines, Line{Label: strand.String(), Value: tex.Short(systemPlaces) + " tex", Note: number.Short(systemPlaces) + " " + system.Symbol(), Working: []string{working}})
+	}
+	return s
 }
 
 // thickness gives the diameters in an inch by two rules, for a firm yarn.
@@ -85,7 +118,7 @@ func YarnJSONOf(text string, count yarn.Count, all []yarn.Conversion) YarnJSON {
 // SettPage lays out the setts advised for a yarn in a weave.
 func SettPage(r *reckon.Result, u Units, count, weave string) Page {
 	p := &pager{r: r, u: u, explain: true, used: map[string]bool{}}
-	return Page{Title: count + " in " + weave, Sections: []Section{
+	return Page{Title: count + " in " + weave, Sources: p.sources(), Sections: []Section{
 		{Title: "The yarn", Lines: p.lines("yarns[yarn].grist", "yarns[yarn].yards-per-pound", "yarns[yarn].diameter-constant", "yarns[yarn].diameters", "yarns[yarn].wraps")},
 		{Title: "Ends in the reed", Lines: p.lines(
 			"sett.delicate", "sett.delicate-to", "sett.ordinary", "sett.ordinary-to", "sett.firm", "sett.greatest", "sett.by-wraps", "sett.closest-by-wraps",
@@ -102,6 +135,7 @@ func ReedsPage(r *reckon.Result, u Units) Page {
 		id := "sley.other[" + number(i+1) + "]."
 		off, _ := r.Node(id + "off")
 		for _, l := range p.lines(id + "exact") {
+			l.Label = strings.TrimPrefix(l.Label, "or ")
 			l.Note = u.Bench(off) + " off"
 			if off.Is.Equal(qty.Rat{}) {
 				l.Note = "exact"

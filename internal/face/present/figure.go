@@ -91,6 +91,8 @@ func (u Units) Bench(n reckon.Node) string {
 		return u.digits(n.Figure, 1)
 	case reckon.Density, reckon.Repeats:
 		return u.digits(n.Figure, 2)
+	case reckon.Number:
+		return u.digits(n.Figure, 3)
 	case reckon.Grist:
 		return u.digits(n.Figure, 0)
 	}

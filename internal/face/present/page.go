@@ -12,6 +12,7 @@ type Page struct {
 	Title    string
 	Note     string
 	Sections []Section
+	Sources  []string // of workings: id and citation
 }
 
 // Section is a stretch of lines under one heading.
@@ -35,6 +36,7 @@ type pager struct {
 	u       Units
 	explain bool
 	used    map[string]bool
+	within  string // what the heading says already, left out of the labels
 }
 
 // PageOf lays out a reckoning. With explain every line carries its working and
@@ -48,6 +50,7 @@ func PageOf(r *reckon.Result, u Units, explain bool) Page {
 	page.Sections = p.sections()
 	if explain {
 		page.Sections = append(page.Sections, p.rest())
+		page.Sources = p.sources()
 	}
 	return page
 }
@@ -98,7 +101,8 @@ func (p *pager) listed(prefix string) []Line {
 
 func (p *pager) line(n reckon.Node) Line {
 	p.used[n.ID] = true
-	l := Line{ID: n.ID, Label: Label(n), Value: p.u.Bench(n), Note: p.note(n)}
+	label := strings.TrimPrefix(Label(n), p.within)
+	l := Line{ID: n.ID, Label: label, Value: p.u.Bench(n), Note: p.note(n)}
 	if p.explain {
 		l.Working = p.u.Working(n)
 	}
@@ -186,8 +190,24 @@ func (u Units) Working(n reckon.Node) []string {
 	if s := n.State.String(); s != "" {
 		out = append(out, "state: "+s)
 	}
-	if text := reckon.SourceText(n.Source); n.Source != "definition" && n.Source != "given" {
-		out = append(out, "source: "+text+" ["+n.Source+"]")
+	if cited(n) {
+		out = append(out, "source: "+n.Source)
+	}
+	return out
+}
+
+// cited reports whether a node has a source beyond the terms themselves.
+func cited(n reckon.Node) bool { return n.Source != "definition" && n.Source != "given" }
+
+// sources lists every source that the reckoning cites, once.
+func (p *pager) sources() []string {
+	var out []string
+	seen := map[string]bool{}
+	for _, n := range p.r.Nodes {
+		if cited(n) && !seen[n.Source] {
+			seen[n.Source] = true
+			out = append(out, n.Source+": "+reckon.SourceText(n.Source))
+		}
 	}
 	return out
 }

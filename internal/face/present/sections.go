@@ -2,6 +2,7 @@ package present
 
 import (
 	"strconv"
+	"strings"
 
 	"sley/internal/engine/reckon"
 )
@@ -49,9 +50,36 @@ func trimYarn(path string) string {
 }
 
 func (p *pager) glance() Section {
-	return Section{Title: "At a glance", Lines: p.lines(
+	s := Section{Title: "At a glance", Lines: p.lines(
 		"warp.wound", "second-beam.wound", "ends.wound", "sett.exact", "width.occupied", "picks.wanted", "weft.picks",
 	)}
+	for _, name := range p.yarnNames() {
+		id := "yarns[" + name + "]."
+		lines := p.lines(id + "need")
+		for _, also := range p.lines(id+"weight", id+"put-ups") {
+			lines[0].Note = join(lines[0].Note, also.Value+onlyPutUps(also))
+		}
+		s.Lines = append(s.Lines, lines...)
+	}
+	return s
+}
+
+func onlyPutUps(l Line) string {
+	if strings.HasSuffix(l.ID, ".put-ups") {
+		return " to buy"
+	}
+	return ""
+}
+
+// yarnNames lists the yarns that are needed.
+func (p *pager) yarnNames() []string {
+	var out []string
+	for _, n := range p.r.Nodes {
+		if n.Says() == "yarns[].need" {
+			out = append(out, n.About.Yarn)
+		}
+	}
+	return out
 }
 
 func (p *pager) piece(i int) Section {
@@ -60,6 +88,8 @@ func (p *pager) piece(i int) Section {
 		name = "piece"
 	}
 	id := "pieces[" + number(i) + "]."
+	p.within = name + ", "
+	defer func() { p.within = "" }()
 	s := Section{Title: "Each " + name, Lines: p.lines(
 		id+"count", id+"panels", id+"in-turn", id+"length", id+"width",
 		id+"picks", id+"on-loom", id+"relaxed", id+"comes-out", id+"seamed-width",
@@ -119,21 +149,22 @@ func (p *pager) weft() Section {
 
 func (p *pager) yarns() []Section {
 	var out []Section
-	for _, n := range p.r.Nodes {
-		if n.Says() != "yarns[].need" {
-			continue
-		}
-		name := n.About.Yarn
+	for _, name := range p.yarnNames() {
 		title := "Yarn: " + name
 		if name == "" {
 			title = "Yarn"
 		}
 		id := "yarns[" + name + "]."
+		p.within = strings.TrimPrefix(title, "Yarn: ") + ", "
+		if name == "" {
+			p.within = "yarn, "
+		}
 		out = append(out, Section{Title: title, Lines: p.lines(
 			id+"ends", id+"ends-2", id+"warp", id+"warp-weight", id+"picks", id+"weft-laid", id+"tails", id+"reserve", id+"bobbin-ends",
 			id+"weft", id+"weft-weight", id+"bobbins", id+"each-loom", id+"need", id+"weight",
 			id+"stock", id+"stock-left", id+"to-buy", id+"put-up", id+"put-ups", id+"left", id+"cost",
 		)})
+		p.within = ""
 	}
 	return out
 }

@@ -8,7 +8,7 @@ import (
 // How a page is set as plain text: labels and figures joined by leader dots.
 const (
 	textIndent = "  "
-	textFigure = 46 // the column in which figures end
+	textFigure = 54 // the column in which figures end
 	textWidest = 78
 )
 
@@ -20,10 +20,19 @@ func (p Page) Text() string {
 		b.WriteString(wrap(p.Note, textWidest) + "\n")
 	}
 	for _, s := range p.Sections {
+		if len(s.Lines) == 0 {
+			continue
+		}
 		b.WriteString("\n" + s.Title + "\n")
 		for _, l := range s.Lines {
 			b.WriteString(l.text())
 		}
+	}
+	if len(p.Sources) > 0 {
+		b.WriteString("\nSources\n")
+	}
+	for _, source := range p.Sources {
+		b.WriteString(textIndent + strings.ReplaceAll(wrap(source, textWidest-4), "\n", "\n"+textIndent+textIndent) + "\n")
 	}
 	return b.String()
 }

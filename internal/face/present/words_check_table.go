@@ -73,11 +73,6 @@ var checkWords = map[string]words{
 		"",
 		"take it as it is, list another reed under loom.reeds, or change the sett",
 	},
-	"edge.odd": {
-		"the last dent holds {ends} of {usual} ends",
-		"",
-		"sley it so, or balance the ends by one",
-	},
 	"layers.uneven": {
 		"{ends} ends do not share out over {layers} layers",
 		"one layer will be an end wider than the other and the fold will show it",

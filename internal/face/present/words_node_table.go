@@ -73,7 +73,7 @@ var nodeWords = map[string]string{
 	"ends.wound":              "ends to wind",
 	"ends.bundles":            "bundles of fringe at each end",
 	"dents.cloth":             "dents of the cloth",
-	"dents.odd":               "ends in the last dent",
+	"dents.odd":               "odd ends, alone in the last dent",
 	"dents":                   "dents used",
 	"dents.in-reed":           "dents in reed {reed}",
 	"dents.first":             "first dent, from the left",
