@@ -76,6 +76,9 @@ func orders(dents, density qty.Rat, longest int) []Order {
 			}
 		}
 	}
+	if len(out) == 0 { // closer than any dent can hold: as close as it goes
+		out = append(out, Order{mostPerDent})
+	}
 	return out
 }
 
