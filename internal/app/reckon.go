@@ -23,7 +23,7 @@ func ReckonPlan(name string, text []byte, find string, workings bool) (*reckon.R
 	if find != "" {
 		plan.Find.What = find
 	}
-	result := reckon.Solve(plan, reckon.Options{Workings: workings})
+	result := reckon.Solve(plan, reckon.Options{Workings: workings, Tape: true})
 	list.Append(&result.Problems)
 	list.Locate(places.Find)
 	return result, list

@@ -87,6 +87,7 @@ func TestHugeAndHostile(t *testing.T) {
 		"quotes":        "sley = 1\nname = \"" + strings.Repeat("a", 4*n) + "\n",
 		"spaces":        "sley = 1\nallowances.take-up = \"" + strings.Repeat(" ", 4*n) + "1 %\"\n",
 	} {
+		t.Log(what)
 		start := time.Now()
 		_, _, list := Decode("plan.toml", []byte(text))
 		if took := time.Since(start); took > 2*time.Second {

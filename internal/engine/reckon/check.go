@@ -194,6 +194,9 @@ func (r *run) checkLengths() {
 	for i := range r.pieces {
 		pr := &r.pieces[i]
 		loom, known := pr.states[warp.OnLoom]
+		if !known {
+			r.tell("tape.unknown", pr.id+"length", pr.piece.Length.Typed, nil)
+		}
 		if known && pr.states[warp.Straight].Is.Less(loom.Is) {
 			r.tell("allowance.relaxation", pr.id+"length", pr.piece.Length.Typed, problem.Args{"loom": loom.Figure, "warp": pr.states[warp.Straight].Figure})
 		}

@@ -70,7 +70,7 @@ func (r *run) costOfPutUps(u *yarnUse, y *yarn.Yarn, n term) {
 	each := r.given(u.id+"price", money(y.Price.Is), given{path: "yarns." + u.name + ".price", typed: y.Price.Typed, about: u.about})
 	cost := r.mul(Money, n, each)
 	cost.Currency = y.Price.Is.Currency
-	r.put(u.id+"cost", cost, warp.Unsaid, u.about)
+	r.costs = append(r.costs, r.put(u.id+"cost", cost, warp.Unsaid, u.about))
 }
 
 // costByWeight prices the yarn needed where its price is for a weight.
@@ -82,44 +82,24 @@ func (r *run) costByWeight(u *yarnUse, y *yarn.Yarn, need term) {
 	weight := r.div(Weight, need, r.shown[u.id+"grist"])
 	cost := r.div(Money, r.mul(Money, weight, price), r.plain(figure(y.PriceMass.Rat(), Weight)))
 	cost.Currency = y.Price.Is.Currency
-	r.put(u.id+"cost", cost, warp.Unsaid, u.about)
+	r.costs = append(r.costs, r.put(u.id+"cost", cost, warp.Unsaid, u.about))
 }
 
 // reckonCost adds what the yarn costs, currency by currency, and the time and
 // wage where rates are given.
 func (r *run) reckonCost() {
-	for _, currency := range r.currencies() {
-		var all []term
-		for _, name := range r.yarnNames() {
-			if n, ok := r.out.Node(yarnID(name) + "cost"); ok && n.Currency == currency {
-				all = append(all, r.leaf(n.Figure, n.ID))
-			}
+	var currencies []string
+	sums := map[string][]term{}
+	for _, c := range r.costs {
+		if sums[c.Currency] == nil {
+			currencies = append(currencies, c.Currency)
 		}
-		sum := r.sum(Money, all)
-		sum.Currency = currency
-		r.put("cost.yarn["+currency+"]", sum, warp.Unsaid, About{})
+		sums[c.Currency] = append(sums[c.Currency], c)
+	}
+	for _, currency := range currencies {
+		r.put("cost.yarn["+currency+"]", r.sum(Money, sums[currency]), warp.Unsaid, About{})
 	}
 	r.time()
-}
-
-// currencies lists the currencies of the yarns' costs, in order of appearance.
-func (r *run) currencies() []string {
-	var out []string
-	for _, n := range r.out.Nodes {
-		if n.Says() == "yarns[].cost" && !contains(out, n.Currency) {
-			out = append(out, n.Currency)
-		}
-	}
-	return out
-}
-
-func contains(list []string, s string) bool {
-	for _, have := range list {
-		if have == s {
-			return true
-		}
-	}
-	return false
 }
 
 // time is things ÷ rate for each work whose rate is given.

@@ -32,7 +32,6 @@ func (r *run) reckonMarks() {
 	for i := range r.pieces {
 		pr := &r.pieces[i]
 		if _, ok := pr.states[warp.OnLoom]; !ok {
-			r.out.Problems.Tell("tape.unknown", pr.id+"length", pr.piece.Length.Typed, nil)
 			continue
 		}
 		m := marker{run: r, pr: pr, tape: pr.states[warp.OnLoom]}
@@ -174,9 +173,9 @@ func (m *marker) colourStops() []stop {
 	at := qty.Rat{}
 	for k, s := range m.pickOrder(m.pr) {
 		if k > 0 {
-			out = append(out, stop{MarkColour, s.Yarn, at})
+			out = append(out, stop{MarkColour, s.yarn, at})
 		}
-		at = at.Add(s.Ends)
+		at = at.Add(s.n)
 	}
 	if len(out) > mostColourMarks {
 		m.out.Problems.Tell("tape.many-changes", m.pr.id+"order", "", map[string]any{"changes": len(out), "most": mostColourMarks})

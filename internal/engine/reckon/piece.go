@@ -21,10 +21,11 @@ type pieceRun struct {
 	ppi       term // picks per length in ppiState
 	picks     term // of one piece, one layer
 	hasPicks  bool
-	near, far int  // picks of the borders
-	each      term // warp of one piece with all that is its own
-	all       term // warp of all of them
-	first     term // warp cut for the fringe at each end; zero when none
+	near, far int      // picks of the borders
+	order     []picked // the picks laid out; nil until asked for
+	each      term     // warp of one piece with all that is its own
+	all       term     // warp of all of them
+	first     term     // warp cut for the fringe at each end; zero when none
 	last      term
 }
 

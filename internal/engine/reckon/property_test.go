@@ -21,7 +21,7 @@ func TestFormulasComeToTheirNodes(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		plan := drawPlan(t)
 		plan.Rounding.Off = maybe(t, "off")
-		with, without := Reckon(plan, Options{Workings: true}), Reckon(plan, Options{})
+		with, without := Reckon(plan, Options{Workings: true, Tape: true}), Reckon(plan, Options{Tape: true})
 		if len(with.Nodes) != len(without.Nodes) {
 			t.Fatalf("got %d nodes without workings, want %d", len(without.Nodes), len(with.Nodes))
 		}
@@ -85,11 +85,11 @@ func TestScaling(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		plan := drawPlan(t)
 		plan.Rounding.Off = true
-		base := Reckon(plan, Options{})
+		base := Reckon(plan, Options{Tape: true})
 		for _, by := range []qty.Rat{qty.Frac(1, 10), qty.Int(3)} {
 			scaled := *plan
 			scale(reflect.ValueOf(&scaled).Elem(), by)
-			other := Reckon(&scaled, Options{})
+			other := Reckon(&scaled, Options{Tape: true})
 			for i, n := range base.Nodes {
 				want := n.Is
 				switch d := n.Kind.Dimension(); {

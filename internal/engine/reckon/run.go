@@ -11,6 +11,7 @@ import (
 // Options say what a reckoning keeps.
 type Options struct {
 	Workings bool // keep the formula of every node
+	Tape     bool // place every mark of the tapes: as many nodes as there are colour changes
 }
 
 // Result is a reckoning: every number of a warp.
@@ -71,7 +72,14 @@ type run struct {
 	pieces []pieceRun
 	warpIs warpRun
 	weft   weftRun
+	costs  []term // of the yarns, by node
 }
+
+// Room made for nodes beforehand.
+const (
+	usualNodes   = 128
+	nodesOfPiece = 32
+)
 
 // Reckon works out every number of the plan, forwards. Problems of the plan
 // against the loom and the cloth are in the result; a plan that decoded without
@@ -80,8 +88,8 @@ func Reckon(plan *warp.Plan, opt Options) *Result {
 	r := &run{
 		calc:  calc{show: opt.Workings},
 		plan:  plan,
-		out:   &Result{Plan: plan, Defaults: defaults.Version},
-		shown: map[string]term{},
+		out:   &Result{Plan: plan, Defaults: defaults.Version, Nodes: make([]Node, 0, usualNodes+nodesOfPiece*len(plan.Pieces))},
+		shown: make(map[string]term, usualNodes),
 	}
 	r.prepare()
 	r.reckonWidth()
@@ -89,7 +97,9 @@ func Reckon(plan *warp.Plan, opt Options) *Result {
 	r.reckonWarp()
 	r.reckonHeddles()
 	r.reckonYarn()
-	r.reckonMarks()
+	if opt.Tape {
+		r.reckonMarks()
+	}
 	r.reckonCost()
 	r.check()
 	return r.out

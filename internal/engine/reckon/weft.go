@@ -1,6 +1,8 @@
 package reckon
 
 import (
+	"slices"
+
 	"sley/internal/trade/order"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
@@ -128,11 +130,11 @@ func (r *run) splitByOrder() {
 			continue
 		}
 		for _, t := range r.pickTotals(pr) {
-			if counted[t.Yarn] == nil {
-				names = append(names, t.Yarn)
+			if counted[t.yarn] == nil {
+				names = append(names, t.yarn)
 			}
-			each := r.plain(figure(t.Ends, Picks))
-			counted[t.Yarn] = append(counted[t.Yarn], r.mul(Picks, pr.count, each))
+			each := r.plain(figure(t.n, Picks))
+			counted[t.yarn] = append(counted[t.yarn], r.mul(Picks, pr.count, each))
 		}
 	}
 	for _, name := range names {
@@ -145,129 +147,141 @@ func (r *run) splitByOrder() {
 	}
 }
 
+// picked is a number of neighbouring picks of one yarn.
+type picked struct {
+	yarn string
+	n    qty.Rat // whole unless rounding is off
+}
+
+func picksIn(list []picked) qty.Rat {
+	sum := qty.Rat{}
+	for _, p := range list {
+		sum = sum.Add(p.n)
+	}
+	return sum
+}
+
 // pickTotals gives the picks of each yarn in one piece, and notes the colour
 // changes, each counted to the yarn that begins.
-func (r *run) pickTotals(pr *pieceRun) []Stripe {
-	var out []Stripe
-	last := ""
-	for k, s := range r.pickOrder(pr) {
-		out = addPicks(out, s)
-		if k > 0 && s.Yarn != last {
-			r.weft.changes[s.Yarn] = r.weft.changes[s.Yarn].Add(qty.Int(int64(pr.n)))
+func (r *run) pickTotals(pr *pieceRun) []picked {
+	var out []picked
+	for k, p := range r.pickOrder(pr) {
+		i := slices.IndexFunc(out, func(o picked) bool { return o.yarn == p.yarn })
+		if i < 0 {
+			out = append(out, p)
+		} else {
+			out[i].n = out[i].n.Add(p.n)
 		}
-		last = s.Yarn
+		if k > 0 {
+			r.weft.changes[p.yarn] = r.weft.changes[p.yarn].Add(qty.Int(int64(pr.n)))
+		}
 	}
 	return out
 }
 
-func addPicks(out []Stripe, s Stripe) []Stripe {
-	for i := range out {
-		if out[i].Yarn == s.Yarn {
-			out[i].Ends = out[i].Ends.Add(s.Ends)
-			return out
-		}
+// pickOrder lays the picks of one piece out, once: border, body, far border.
+func (r *run) pickOrder(pr *pieceRun) []picked {
+	if pr.order != nil {
+		return pr.order
 	}
-	return append(out, s)
-}
-
-// pickOrder lays the picks of one piece out: border, body, far border. Its
-// Stripe.Ends are picks.
-func (r *run) pickOrder(pr *pieceRun) []Stripe {
 	near := r.borderOrder(pr)
 	body := pr.picks.Is.Sub(qty.Int(int64(pr.near + pr.far)))
-	out := append([]Stripe{}, near...)
-	out = append(out, r.bodyOrder(pr, body)...)
+	out := r.bodyOrder(pr, body, append([]picked{}, near...))
 	if pr.far > 0 {
 		out = append(out, turned(near, pr.piece.Far == warp.Mirrored)...)
 	}
-	return mergePicks(out)
+	pr.order = mergePicks(out)
+	return pr.order
 }
 
-func (r *run) borderOrder(pr *pieceRun) []Stripe {
+func (r *run) borderOrder(pr *pieceRun) []picked {
 	if !pr.piece.Border.IsZero() {
 		return picksOf(pr.piece.Border.Runs(1))
 	}
 	if pr.near > 0 {
-		return []Stripe{{Yarn: r.weftYarn(), Ends: qty.Int(int64(pr.near))}}
+		return []picked{{r.weftYarn(), qty.Int(int64(pr.near))}}
 	}
 	return nil
 }
 
-func picksOf(runs []order.Run) []Stripe {
-	out := make([]Stripe, len(runs))
+func picksOf(runs []order.Run) []picked {
+	out := make([]picked, len(runs))
 	for i, run := range runs {
-		out[i] = Stripe{Yarn: run.Name, Ends: qty.Int(int64(run.Count))}
+		out[i] = picked{run.Name, qty.Int(int64(run.Count))}
 	}
 	return out
 }
 
-func turned(list []Stripe, mirrored bool) []Stripe {
-	out := append([]Stripe{}, list...)
+func turned(list []picked, mirrored bool) []picked {
+	out := slices.Clone(list)
 	if mirrored {
-		for i, j := 0, len(out)-1; i < j; i, j = i+1, j-1 {
-			out[i], out[j] = out[j], out[i]
-		}
+		slices.Reverse(out)
 	}
 	return out
 }
 
-// bodyOrder repeats the order of picks over the body and cuts it off at its
-// end: the group that fills where there is one, else the whole order.
-func (r *run) bodyOrder(pr *pieceRun, body qty.Rat) []Stripe {
+// bodyOrder adds the body to out: it repeats the order of picks and cuts it
+// off at the body's end; the group that fills where there is one, else the
+// whole order.
+func (r *run) bodyOrder(pr *pieceRun, body qty.Rat, out []picked) []picked {
 	o := pr.piece.Order
 	if o.IsZero() {
 		o = r.plan.Weft.Order
 	}
 	if o.IsZero() {
-		return []Stripe{{Yarn: r.weftYarn(), Ends: body}}
+		return append(out, picked{r.weftYarn(), body})
 	}
 	before, group, after := picksOf(o.Before()), picksOf(o.FillRuns()), picksOf(o.After())
 	if len(group) == 0 {
 		before, group = nil, before
 	}
-	room := body.Sub(endsIn(before)).Sub(endsIn(after))
-	out := append([]Stripe{}, before...)
-	out = append(out, repeatTo(group, room)...)
-	return cut(append(out, after...), body)
+	room := body.Sub(picksIn(before)).Sub(picksIn(after))
+	start := len(out)
+	out = repeatTo(append(out, before...), group, room)
+	return cut(append(out, after...), start, body)
 }
 
-// repeatTo repeats group until it makes room picks, the last time cut short.
-func repeatTo(group []Stripe, room qty.Rat) []Stripe {
-	var out []Stripe
-	each := endsIn(group)
-	if each.IsZero() {
-		return nil
+// repeatTo adds group to out until it makes room picks, the last time cut
+// short.
+func repeatTo(out, group []picked, room qty.Rat) []picked {
+	if picksIn(group).IsZero() {
+		return out
 	}
 	for room.Sign() > 0 {
-		out = append(out, cut(group, room)...)
-		room = room.Sub(each)
+		for _, p := range group {
+			if room.Sign() <= 0 {
+				break
+			}
+			p.n = qty.Min(p.n, room)
+			room = room.Sub(p.n)
+			out = append(out, p)
+		}
 	}
 	return out
 }
 
-// cut keeps the first n threads of list.
-func cut(list []Stripe, n qty.Rat) []Stripe {
-	var out []Stripe
-	for _, s := range list {
-		if n.Sign() <= 0 {
-			break
+// cut keeps the first n picks of list from index start on.
+func cut(list []picked, start int, n qty.Rat) []picked {
+	for i := start; i < len(list); i++ {
+		if n.Cmp(list[i].n) <= 0 {
+			list[i].n = qty.Max(n, qty.Rat{})
+			return list[:i+1]
 		}
-		s.Ends = qty.Min(s.Ends, n)
-		out = append(out, s)
-		n = n.Sub(s.Ends)
+		n = n.Sub(list[i].n)
 	}
-	return out
+	return list
 }
 
-func mergePicks(list []Stripe) []Stripe {
-	var out []Stripe
-	for _, s := range list {
-		if n := len(out); n > 0 && out[n-1].Yarn == s.Yarn {
-			out[n-1].Ends = out[n-1].Ends.Add(s.Ends)
-			continue
-		}
-		if s.Ends.Sign() > 0 {
-			out = append(out, s)
+// mergePicks joins neighbours of one yarn.
+func mergePicks(list []picked) []picked {
+	out := list[:0]
+	for _, p := range list {
+		switch n := len(out); {
+		case p.n.Sign() <= 0:
+		case n > 0 && out[n-1].yarn == p.yarn:
+			out[n-1].n = out[n-1].n.Add(p.n)
+		default:
+			out = append(out, p)
 		}
 	}
 	return out

@@ -33,7 +33,7 @@ var nodeWords = map[string]string{
 	"width.relaxed":           "width relaxed",
 	"width.finished":          "width finished",
 	"width.opened":            "width finished, opened out",
-	"width.occupied":          "width in the reed with floating selvedges",
+	"width.occupied":          "width in the reed, as the weft crosses it",
 	"sett.wanted":             "sett wanted",
 	"sett.over-relaxed":       "relaxed width the sett is read over",
 	"sett.over-finished":      "finished width the sett is read over",
