@@ -58,33 +58,42 @@ const mostTerms = 10
 // steps reads steps with ", then" between them; nil after a problem.
 func (r *allowanceReader) steps(text string) [][]warp.Term {
 	var out [][]warp.Term
-	for _, c := range cutThen(clip{text: text}) {
+	parts := cutThen(clip{text: text})
+	if r.long(parts) {
+		return nil
+	}
+	for _, c := range parts {
 		terms := r.terms(c)
 		if terms == nil {
 			return nil
 		}
 		out = append(out, terms)
 	}
-	if len(out) > mostTerms {
-		r.d.fail("allowance.long", r.n, problem.Args{"most": mostTerms})
-		return nil
-	}
 	return out
+}
+
+// long reports an allowance of more parts than any weaver writes.
+func (r *allowanceReader) long(parts []clip) bool {
+	if len(parts) <= mostTerms {
+		return false
+	}
+	r.d.fail("allowance.long", r.n, problem.Args{"most": mostTerms})
+	return true
 }
 
 // terms reads terms with + between them.
 func (r *allowanceReader) terms(c clip) []warp.Term {
 	var out []warp.Term
-	for _, part := range cutPlus(c) {
+	parts := cutPlus(c)
+	if r.long(parts) {
+		return nil
+	}
+	for _, part := range parts {
 		term, ok := r.term(part.trim(), out)
 		if !ok {
 			return nil
 		}
 		out = append(out, term)
-	}
-	if len(out) > mostTerms {
-		r.d.fail("allowance.long", r.n, problem.Args{"most": mostTerms})
-		return nil
 	}
 	return out
 }

@@ -23,6 +23,7 @@ const (
 	mostDents   = 64 // of a sleying order
 	mostSkeins  = 1000
 	mostWidths  = 20 // of the cloth, for hemstitching
+	mostFaults  = 50 // said of one order: who has mended those reads it again
 )
 
 // bound is the range a length must lie in. A length of none is said by leaving

@@ -111,7 +111,7 @@ func (t table) order(key string, kind order.Kind) order.Order {
 		ctx.Names = t.d.names()
 	}
 	o, faults := order.Parse(n.text, ctx)
-	for _, f := range faults {
+	for _, f := range faults[:min(len(faults), mostFaults)] {
 		t.d.orderFault(n, f)
 	}
 	if len(faults) > 0 {

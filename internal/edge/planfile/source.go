@@ -21,13 +21,13 @@ const step = 64
 type source struct {
 	file  string
 	text  []byte
-	lines []int          // where each line begins
-	runes []int          // characters before every step-th byte
-	shown map[int]string // lines that a problem stands on
+	whole string // the same, of which every excerpt is a part, so that none is a copy
+	lines []int  // where each line begins
+	runes []int  // characters before every step-th byte
 }
 
 func newSource(file string, text []byte) *source {
-	s := &source{file: file, text: text, lines: []int{0}, shown: map[int]string{}}
+	s := &source{file: file, text: text, whole: string(text), lines: []int{0}}
 	count := 0
 	for i, b := range text {
 		if i%step == 0 {
@@ -84,17 +84,6 @@ func (s *source) place(at span) problem.Place {
 		Line:    line + 1,
 		Col:     s.runesBefore(from) - s.runesBefore(whole.from) + 1,
 		Width:   max(1, s.runesBefore(to)-s.runesBefore(from)),
-		Excerpt: s.excerpt(line),
+		Excerpt: s.whole[whole.from:whole.to],
 	}
-}
-
-// excerpt gives a line as written. All problems of a line share its one text.
-func (s *source) excerpt(line int) string {
-	text, known := s.shown[line]
-	if !known {
-		whole := s.lineSpan(line)
-		text = strings.ToValidUTF8(string(s.text[whole.from:whole.to]), "�")
-		s.shown[line] = text
-	}
-	return text
 }

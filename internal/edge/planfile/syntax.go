@@ -23,7 +23,9 @@ func readable(src *source) *problem.Problem {
 		}
 	case !utf8.Valid(src.text):
 		at := badByte(src.text)
-		return &problem.Problem{Code: "file.not-utf8", Place: src.place(span{at, at + 1})}
+		place := src.place(span{at, at + 1})
+		place.Excerpt = strings.ToValidUTF8(place.Excerpt, "�")
+		return &problem.Problem{Code: "file.not-utf8", Place: place}
 	}
 	return nil
 }

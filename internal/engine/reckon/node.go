@@ -26,7 +26,6 @@ const (
 type About struct {
 	Piece, Yarn, Reed, Order, Mark string
 	Index                          int // number of the shaft or the alternative, from 1
-	Sign                           int // of a figure that may be a loss or a gain
 }
 
 // Node is one number of the reckoning.

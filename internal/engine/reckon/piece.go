@@ -23,6 +23,7 @@ type pieceRun struct {
 	hasPicks  bool
 	near, far int      // picks of the borders
 	order     []picked // the picks laid out; nil until asked for
+	inside    []term   // what its ends take of the cloth; nil until asked for
 	each      term     // warp of one piece with all that is its own
 	all       term     // warp of all of them
 	first     term     // warp cut for the fringe at each end; zero when none
@@ -146,11 +147,13 @@ func (r *run) woven(pr *pieceRun) (term, warp.State) {
 
 // insideEnds gives what the ends of a piece take of finished cloth.
 func (r *run) insideEnds(pr *pieceRun) []term {
-	var parts []term
-	for _, end := range pr.ends() {
-		parts = append(parts, r.endAsCloth(pr, end)...)
+	if pr.inside == nil {
+		pr.inside = []term{}
+		for _, end := range pr.ends() {
+			pr.inside = append(pr.inside, r.endAsCloth(pr, end)...)
+		}
 	}
-	return parts
+	return pr.inside
 }
 
 type pieceEnd struct {

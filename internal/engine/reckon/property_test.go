@@ -205,10 +205,28 @@ func TestBackwardsUndoesForwards(t *testing.T) {
 		plan.Find.What = pieceID(i) + "length"
 		want := plan.Pieces[i].Length.Is.Rat()
 		got := Solve(plan, Options{})
-		if got.Backward == nil || !got.Backward.Found.Is.Equal(want) {
+		if got.Backward == nil || !undone(plan, got.Backward, want, i) {
 			t.Fatalf("found %+v, want %s nm", got.Backward, want)
 		}
 	})
+}
+
+// undone reports whether what was found is what was reckoned from. Where an
+// allowance grows the cloth, a nanometre of cloth takes less than one of warp,
+// and the whole nanometres that were given cannot tell neighbours apart: then
+// what is found is the largest whose need rounds up to the same.
+func undone(plan *warp.Plan, b *Backward, want qty.Rat, piece int) bool {
+	if b.Found.Is.Equal(want) {
+		return true
+	}
+	need := func(l qty.Rat) qty.Rat {
+		p := *plan
+		p.Pieces = append([]warp.Piece{}, plan.Pieces...)
+		setLength(piece)(&p, l)
+		n, _ := Reckon(&p, Options{}).Node("warp.needed")
+		return n.Is.Ceil()
+	}
+	return plan.Find.Within[0] == "warp.wound" && need(want).Equal(need(b.Found.Is))
 }
 
 // limitTo gives the plan exactly what its own forward reckoning needs: a wound

@@ -71,7 +71,7 @@ func (r *run) otherWarp(a warp.Allowances) Figure {
 	plan.Allowances = a
 	o := &run{
 		plan: &plan, out: &Result{Plan: &plan}, shown: map[string]term{},
-		kase: r.kase, metric: r.metric, cloth: r.cloth,
+		kase: r.kase, metric: r.metric, cloth: r.cloth, silent: true,
 	}
 	o.reckonPieces()
 	o.reckonWarp()

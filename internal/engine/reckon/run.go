@@ -73,6 +73,7 @@ type run struct {
 	warpIs warpRun
 	weft   weftRun
 	costs  []term // of the yarns, by node
+	silent bool   // only the values are wanted, no nodes are made
 }
 
 // Room made for nodes beforehand.
@@ -115,6 +116,9 @@ type given struct {
 
 // put makes a node of t and gives the leaf that stands for it.
 func (r *run) put(id string, t term, state warp.State, about About) term {
+	if r.silent {
+		return t
+	}
 	r.out.Nodes = append(r.out.Nodes, Node{
 		ID: id, Figure: t.Figure, State: state, Formula: t.expr, About: about, Source: "definition",
 	})
@@ -122,11 +126,18 @@ func (r *run) put(id string, t term, state warp.State, about About) term {
 }
 
 // from names the source of the node made last.
-func (r *run) from(source string) { r.out.Nodes[len(r.out.Nodes)-1].Source = source }
+func (r *run) from(source string) {
+	if !r.silent {
+		r.out.Nodes[len(r.out.Nodes)-1].Source = source
+	}
+}
 
 // given makes a node of a figure the weaver wrote; the same id gives the same
 // node.
 func (r *run) given(id string, f Figure, g given) term {
+	if r.silent {
+		return r.leaf(f, id)
+	}
 	if t, ok := r.shown[id]; ok {
 		return t
 	}
@@ -145,6 +156,9 @@ func (r *run) given(id string, f Figure, g given) term {
 
 // byDefault makes a node of a starting value.
 func (r *run) byDefault(id string, f Figure, v defaults.Value) term {
+	if r.silent {
+		return r.leaf(f, id)
+	}
 	if t, ok := r.shown[id]; ok {
 		return t
 	}

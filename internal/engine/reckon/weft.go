@@ -165,16 +165,20 @@ func picksIn(list []picked) qty.Rat {
 // changes, each counted to the yarn that begins.
 func (r *run) pickTotals(pr *pieceRun) []picked {
 	var out []picked
+	var begins []int64
 	for k, p := range r.pickOrder(pr) {
 		i := slices.IndexFunc(out, func(o picked) bool { return o.yarn == p.yarn })
 		if i < 0 {
-			out = append(out, p)
-		} else {
-			out[i].n = out[i].n.Add(p.n)
+			i = len(out)
+			out, begins = append(out, picked{yarn: p.yarn}), append(begins, 0)
 		}
+		out[i].n = out[i].n.Add(p.n)
 		if k > 0 {
-			r.weft.changes[p.yarn] = r.weft.changes[p.yarn].Add(qty.Int(int64(pr.n)))
+			begins[i]++
 		}
+	}
+	for i, p := range out {
+		r.weft.changes[p.yarn] = r.weft.changes[p.yarn].Add(qty.Int(begins[i] * int64(pr.n)))
 	}
 	return out
 }
@@ -244,8 +248,12 @@ func (r *run) bodyOrder(pr *pieceRun, body qty.Rat, out []picked) []picked {
 // repeatTo adds group to out until it makes room picks, the last time cut
 // short.
 func repeatTo(out, group []picked, room qty.Rat) []picked {
-	if picksIn(group).IsZero() {
+	each := picksIn(group)
+	if each.IsZero() {
 		return out
+	}
+	if times := room.Div(each); times.Sign() > 0 {
+		out = slices.Grow(out, (times.Count(qty.Up)+1)*len(group))
 	}
 	for room.Sign() > 0 {
 		for _, p := range group {

@@ -28,6 +28,7 @@ type Choice struct {
 const (
 	longestOrder = 8  // dents in an order: design, a setting
 	mostPerDent  = 16 // more ends in one dent make no cloth
+	mostOfReed   = 6  // choices kept of each reed
 )
 
 func (w Wanted) limits() (longest int, equal qty.Rat) {
@@ -46,7 +47,8 @@ func (w Wanted) limits() (longest int, equal qty.Rat) {
 // number in every dent, then one or two ends to a dent rather than more, then
 // the shorter order, then the more even one, then one that does not split the
 // weave's units, then the smaller difference, then the reed named first.
-// reeds are dents per nanometre. Each reed gives at least one choice.
+// reeds are dents per nanometre. Each reed gives one choice at least and six at
+// most.
 func Choose(reeds []qty.Rat, w Wanted) []Choice {
 	longest, equal := w.limits()
 	var all []ranked
@@ -56,9 +58,13 @@ func Choose(reeds []qty.Rat, w Wanted) []Choice {
 		}
 	}
 	slices.SortStableFunc(all, compare)
-	out := make([]Choice, len(all))
-	for i, r := range all {
-		out[i] = r.Choice
+	out := make([]Choice, 0, len(reeds)*mostOfReed)
+	kept := make([]int, len(reeds))
+	for _, r := range all {
+		if kept[r.Reed]++; kept[r.Reed] <= mostOfReed {
+			r.Order = turn(r.Order)
+			out = append(out, r.Choice)
+		}
 	}
 	return out
 }

@@ -98,15 +98,19 @@ func splitsAt(at, in, unit int) bool {
 	return at/unit != (at+in-1)/unit
 }
 
-// spread gives ends spread over dents as evenly as whole ends allow, turned to
-// the place where the order reads best: shorter orders begin with their
-// smallest counts, orders of five dents and more are symmetrical where they
-// can be, so that both edges and the centre look alike.
+// spread gives ends spread over dents as evenly as whole ends allow.
 func spread(ends, dents int) Order {
 	o := make(Order, dents)
 	for i := range o {
 		o[i] = (i+1)*ends/dents - i*ends/dents
 	}
+	return o
+}
+
+// turn starts an order where it reads best: shorter orders begin with their
+// smallest counts, orders of five dents and more are symmetrical where they can
+// be, so that both edges and the centre look alike.
+func turn(o Order) Order {
 	return slices.MinFunc(turns(o), func(a, b Order) int {
 		return cmp.Or(cmp.Compare(lopsided(a), lopsided(b)), slices.Compare(a, b))
 	})

@@ -127,6 +127,10 @@ func (a Rat) Add(b Rat) Rat {
 
 func addSmall(a, b Rat) (Rat, bool) {
 	ad, bd := a.den(), b.den()
+	if ad == 1 && bd == 1 {
+		n, ok := sum(a.n, b.n)
+		return Rat{n: n, d: 1}, ok
+	}
 	g := gcd(ad, bd)
 	x, ok1 := mul(a.n, bd/g)
 	y, ok2 := mul(b.n, ad/g)
