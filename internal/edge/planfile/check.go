@@ -5,6 +5,7 @@ import (
 
 	"sley/internal/trade/problem"
 	"sley/internal/trade/warp"
+	"sley/internal/trade/yarn"
 )
 
 // check looks at the plan as a whole, once every key has been read. A key that
@@ -63,39 +64,40 @@ func (d *decoder) fixedWidth() bool {
 	return wrong || !stripes.IsZero() && stripes.Filler() == 0
 }
 
-// checkSett reports a plan from which no sett can be had: none is given, no
-// reed with its sleying order, and no yarn of the warp has a grist to propose
-// one from.
+// checkSett reports a plan from which no sett can be had: none is given, and
+// the yarn of the warp has no grist to propose one from.
 func (d *decoder) checkSett(top table) {
 	w := top.at("warp")
 	if w != nil && w.kind != tableKind {
 		return
 	}
-	given := w.child("sett") != nil || w.child("reed") != nil && w.child("sleying") != nil ||
-		top.at("built").child("sett") != nil || d.sought("warp.sett")
-	if !given && !slices.ContainsFunc(d.warpYarns(), d.hasGrist) {
+	given := w.child("sett") != nil || top.at("built").child("sett") != nil || d.sought("warp.sett")
+	if !given && !d.hasGrist(d.warpYarn()) {
 		d.missing("sett.none", "warp.sett")
 	}
 }
 
-// warpYarns gives the names of the yarns of the warp as far as the file says
-// them, else of all yarns.
-func (d *decoder) warpYarns() []string {
-	names := d.plan.Warp.Stripes.Names()
-	if d.plan.Warp.Yarn != "" {
-		names = append(names, d.plan.Warp.Yarn)
+// warpYarn gives the name of the yarn that decides the sett: the yarn of the
+// warp, else the first of its stripes, else the first of the file.
+func (d *decoder) warpYarn() string {
+	names := slices.Concat([]string{d.plan.Warp.Yarn}, d.plan.Warp.Stripes.Names(), d.yarns, []string{""})
+	if names[0] == "" {
+		return names[1]
 	}
-	if len(names) == 0 {
-		return d.yarns
-	}
-	return names
+	return names[0]
 }
 
-// hasGrist reports whether a yarn is said to be of some thickness: one that was
-// said wrongly has its own problem, as has a yarn that is unknown.
+// hasGrist reports whether the thickness of a yarn is known. A yarn that is
+// unknown, or of which something was said wrongly, has its own problem.
 func (d *decoder) hasGrist(name string) bool {
-	y := d.top.child("yarns").child(name)
-	return y == nil || y.child("count") != nil || y.child("skein") != nil || y.child("wraps") != nil
+	i := slices.IndexFunc(d.plan.Yarns, func(y yarn.Yarn) bool { return y.Name == name })
+	if i < 0 {
+		return name != ""
+	}
+	n, y := d.top.child("yarns").child(name), d.plan.Yarns[i]
+	wrong := n.child("count") != nil && !y.Count.Given() || n.child("wraps") != nil && !y.Wraps.Given() ||
+		n.child("skein") != nil && y.Skein.Grist().IsZero()
+	return wrong || !y.Grist().IsZero()
 }
 
 // checkLinks reports allowances that say the same loss twice.

@@ -141,7 +141,7 @@ func TestLoomAndWork(t *testing.T) {
 		"shed": {l.Shed.String(), "countermarch"}, "width": {l.Width.Typed, "120 cm"}, "reeds": {len(l.Reeds), 3},
 		"stockport": {l.Reeds[2].Dents.Typed, "60 Stockport"}, "heddles": {fmt.Sprint(l.Heddles), "[150 150 150 150 150 150 150 150]"},
 		"tie-on": {l.Waste.TieOn.Typed + l.Waste.Unreachable.Typed + l.Waste.Back.Typed, "10 in12 in6 in"},
-		"holds":  {l.BeamHolds.Typed, "12 m"}, "beams": {l.Beams, 2}, "winding": {p.Work.Winding.Typed, "30 ends/min"},
+		"gives":  {l.Waste.GivesFringe, true}, "holds": {l.BeamHolds.Typed, "12 m"}, "beams": {l.Beams, 2}, "winding": {p.Work.Winding.Typed, "30 ends/min"},
 		"threading": {p.Work.Threading.Typed, "3 ends/min"}, "sleying": {p.Work.Sleying.Typed, "12 ends/min"},
 		"weaving": {p.Work.Weaving.Typed, "20 picks/min"}, "wage": {p.Work.Wage.Is.String(), "18 EUR"},
 		"built ends": {b.Ends.Is, 498}, "built wound": {b.Wound.Typed, "5 1/4 yd"}, "built sett": {b.Sett.State, warp.InReed},
@@ -213,6 +213,14 @@ func TestLargeFile(t *testing.T) {
 	_, _, list := Decode("plan.toml", text)
 	if all := list.All(); len(all) != 1 || all[0].Code != "file.large" {
 		t.Errorf("%v", list.All())
+	}
+}
+
+func TestManyYarns(t *testing.T) {
+	text := towel + numbered("[yarns.y%d]\n", mostYarns+1)
+	_, _, list := Decode("plan.toml", []byte(text))
+	if all := list.All(); len(all) != 1 || all[0].Code != "yarns.many" {
+		t.Errorf("%d problems: %+v", len(all), all[0])
 	}
 }
 

@@ -79,6 +79,8 @@ func TestHugeAndHostile(t *testing.T) {
 		"brackets":      "sley = 1\na = " + strings.Repeat("[", n) + strings.Repeat("]", n) + "\n",
 		"pieces":        "sley = 1\n" + strings.Repeat("[[pieces]]\n", n/2),
 		"headings":      "sley = 1\n" + strings.Repeat("[warp]\n", n),
+		"strange yarns": "sley = 1\n" + numbered("[yarns.yarn%d]\n", mostYarns) + "[warp]\nstripes = \"" + numbered("yarm%d 4 ", n/4) + "\"\n",
+		"strange parts": "sley = 1\n" + numbered("[yarns.yarn%d]\n", mostYarns) + "[weft.shares]\n" + numbered("yarm%d = \"1 %%\"\n", n/4) + "\n",
 		"order":         "sley = 1\nwarp.threading = \"" + strings.Repeat("1 2 ", n) + "\"\n",
 		"bad order":     "sley = 1\nwarp.threading = \"" + strings.Repeat("99 ", n) + "\"\n",
 		"allowance":     "sley = 1\nallowances.take-up = \"" + strings.Repeat("1 % + ", n) + "\"\n",

@@ -11,6 +11,7 @@ import (
 const (
 	mostPieces  = 10_000
 	mostKinds   = 1000 // kinds of pieces in one file
+	mostYarns   = 200  // in one file
 	mostEnds    = 200_000
 	mostPanels  = 20
 	mostShafts  = 64

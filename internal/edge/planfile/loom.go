@@ -74,6 +74,16 @@ func (d *decoder) heddleList(n *node, shafts int) []int {
 	return out
 }
 
+// givesFringe reports whether fringes are cut out of the waste. They can be cut
+// only from what ties on or cannot be reached.
+func (t table) givesFringe() bool {
+	gives := t.truth("gives-fringe")
+	if gives && !t.has("tie-on") && !t.has("unreachable") {
+		t.failKey("waste.fringe", "gives-fringe", nil)
+	}
+	return gives
+}
+
 // waste reads the loom waste, in all or by the three places where it is lost.
 func (d *decoder) waste(n *node) loom.Waste {
 	if n == nil {
@@ -85,6 +95,7 @@ func (d *decoder) waste(n *node) loom.Waste {
 			TieOn:       t.length("tie-on", detail),
 			Unreachable: t.length("unreachable", detail),
 			Back:        t.length("back", detail),
+			GivesFringe: t.givesFringe(),
 		}
 	}
 	return loom.Waste{Lump: d.lengthOf(n, detail)}

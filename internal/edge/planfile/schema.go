@@ -68,7 +68,7 @@ var keys = map[string][]string{
 		"name", "shafts", "treadles", "shed", "width", "reeds", "heddles", "waste",
 		"beam-holds", "beams",
 	},
-	wasteTable:    {"tie-on", "unreachable", "back"},
+	wasteTable:    {"tie-on", "unreachable", "back", "gives-fringe"},
 	roundingTable: {"off", "step", "warp", "picks", "bench"},
 	workTable:     {"winding", "threading", "sleying", "weaving", "wage"},
 	classTable:    {"looms", "in-turn"},

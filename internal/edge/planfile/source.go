@@ -3,7 +3,6 @@ package planfile
 import (
 	"bytes"
 	"sort"
-	"strings"
 	"unicode/utf8"
 
 	"sley/internal/trade/problem"

@@ -48,13 +48,12 @@ func (d *decoder) shares(n *node) []warp.YarnShare {
 	sum := qty.Rat{}
 	for _, c := range n.items {
 		share := typedNode(d, c, wantShare, qty.ParseShare)
-		if !d.knowsKey(c) || !share.Given() {
-			return nil
+		if d.knowsKey(c) && share.Given() {
+			out = append(out, warp.YarnShare{Yarn: c.key, Share: share})
+			sum = sum.Add(share.Is.Of)
 		}
-		out = append(out, warp.YarnShare{Yarn: c.key, Share: share})
-		sum = sum.Add(share.Is.Of)
 	}
-	if !sum.Equal(qty.Int(1)) {
+	if len(out) == len(n.items) && !sum.Equal(qty.Int(1)) {
 		d.fail("shares.sum", n, problem.Args{"sum": qty.Share{Of: sum}})
 	}
 	return out

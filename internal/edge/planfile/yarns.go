@@ -15,6 +15,10 @@ func (d *decoder) readYarns(n *node) {
 	if n == nil || !d.is(n, tableKind, "a table for each yarn, as [yarns.white]") {
 		return
 	}
+	if len(n.items) > mostYarns {
+		d.fail("yarns.many", n, problem.Args{"most": mostYarns})
+		return
+	}
 	for _, c := range n.items {
 		if d.validName(c, "yarn") {
 			d.yarns = append(d.yarns, c.key)

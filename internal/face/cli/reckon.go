@@ -85,6 +85,9 @@ func reckonText(w World, name string, text []byte, opts ReckonOptions) error {
 	}
 	if result != nil && !list.Failed() {
 		fmt.Fprint(w.Out, present.PageOf(result, units, opts.Explain).Text())
+		if list.Len() > 0 {
+			fmt.Fprintln(w.Err)
+		}
 	}
 	printProblems(w.Err, list, units)
 	return verdict(w, list, opts)
@@ -106,7 +109,10 @@ func printProblems(out io.Writer, list *problem.List, u present.Units) {
 			fmt.Fprintf(out, "\nand %d more\n", list.Len()-mostProblems)
 			return
 		}
-		fmt.Fprintf(out, "\n%s", present.Problem(u.Localise(p)))
+		if i > 0 {
+			fmt.Fprintln(out)
+		}
+		fmt.Fprint(out, present.Problem(u.Localise(p)))
 	}
 }
 

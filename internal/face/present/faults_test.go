@@ -31,6 +31,7 @@ var noFile = map[string]string{
 	"colour.empty":     "a plan file says value.empty of every empty text",
 	"putup.empty":      "a plan file says value.empty of every empty text",
 	"reed.empty":       "a plan file says value.empty of every empty text",
+	"yarns.many":       "needs hundreds of yarns: TestManyYarns of planfile",
 	"price.per":        "a plan file reads such a price as that of one put-up",
 	"rounding.unknown": "a plan file offers the three choices first",
 	"density.none":     "qty's own code for no threads comes first",

@@ -50,8 +50,12 @@ func trimYarn(path string) string {
 }
 
 func (p *pager) glance() Section {
+	sett := "sett.exact"
+	if _, ok := p.r.Node(sett); !ok {
+		sett = "sett.wanted"
+	}
 	s := Section{Title: "At a glance", Lines: p.lines(
-		"warp.wound", "second-beam.wound", "ends.wound", "sett.exact", "width.occupied", "picks.wanted", "weft.picks",
+		"warp.wound", "second-beam.wound", "ends.wound", sett, "width.occupied", "picks.wanted", "weft.picks",
 	)}
 	for _, name := range p.yarnNames() {
 		id := "yarns[" + name + "]."

@@ -1,0 +1,58 @@
+package cli
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/rogpeppe/go-internal/testscript"
+)
+
+func TestMain(m *testing.M) {
+	testscript.Main(m, map[string]func(){"sley": func() {
+		os.Exit(Run(os.Args[1:], World{
+			In: os.Stdin, Out: os.Stdout, Err: os.Stderr, ReadFile: os.ReadFile,
+			Demo: []byte(demo), DemoName: "examples/galley-towels.toml",
+		}))
+	}})
+}
+
+// demo stands in for the embedded demo: the smallest plan there is.
+const demo = "sley = 1\nname = \"Demo\"\nwarp.sett = \"20 epi\"\n[[pieces]]\nlength = \"60 in\"\nwidth = \"10 in\"\n"
+
+func TestTranscripts(t *testing.T) {
+	examples, err := filepath.Abs("../../../examples")
+	if err != nil {
+		t.Fatal(err)
+	}
+	testscript.Run(t, testscript.Params{
+		Dir:   "testdata",
+		Setup: func(env *testscript.Env) error { env.Setenv("EXAMPLES", examples); return nil },
+	})
+}
+
+// A fault of our own is caught, said as ours, and ends with exit code 1.
+func TestPanicIsOurFault(t *testing.T) {
+	var said writer
+	code := Run(nil, World{In: os.Stdin, Out: panics{}, Err: &said, Demo: []byte(demo), DemoName: "demo"})
+	if code != exitFailed || !said.has("this is our fault") {
+		t.Errorf("got exit %d, %q", code, said.text)
+	}
+}
+
+type panics struct{}
+
+func (panics) Write([]byte) (int, error) { panic("internal error: a test") }
+
+type writer struct{ text string }
+
+func (w *writer) Write(b []byte) (int, error) { w.text += string(b); return len(b), nil }
+
+func (w *writer) has(part string) bool {
+	for i := 0; i+len(part) <= len(w.text); i++ {
+		if w.text[i:i+len(part)] == part {
+			return true
+		}
+	}
+	return false
+}
