@@ -49,6 +49,7 @@ var house = []row{
 		packages: []string{"internal/face/cli", "internal/face/web"},
 		beside:   "the command line and the page stand side by side: what they share is in app, present or sheet",
 	},
+	{packages: []string{"examples"}},
 	{
 		packages: []string{"cmd/sley", "tools"},
 		beside:   "programs do not import one another",

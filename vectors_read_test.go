@@ -115,3 +115,28 @@ func half(printed string) qty.Rat { return unitOf(printed).Div(qty.Int(2)) }
 
 // near reports whether a and b differ by no more than within.
 func near(a, b, within qty.Rat) bool { return !within.Less(a.Sub(b).Abs()) }
+
+// TestVectorsAreWhole holds that every plan file and every source is used.
+func TestVectorsAreWhole(t *testing.T) {
+	used := map[string]bool{}
+	for table, columns := range vectorTables {
+		for _, v := range readVectors(t, table, columns) {
+			used["source "+v.col["source"]] = true
+			used["plan "+v.col["plan"]] = true
+		}
+	}
+	for id := range sourcesOf(t) {
+		if !used["source "+id] {
+			t.Errorf("sources.tsv: nothing is from %s", id)
+		}
+	}
+	plans, err := os.ReadDir(filepath.Join(vectorsFolder, "plans"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, file := range plans {
+		if name := strings.TrimSuffix(file.Name(), ".toml"); !used["plan "+name] {
+			t.Errorf("plans/%s: no figure is read from it", file.Name())
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package sley_test
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -26,34 +27,36 @@ const (
 	chart        = "HOW" // the one source that prints nearly 200 figures
 )
 
-// vectorColumns are the columns of a table of plan files and of a chart.
+// The columns of the tables.
 var (
 	planColumns  = []string{"figure", "source", "plan", "node", "in", "printed", "within", "mark", "exact", "remark"}
 	chartColumns = []string{"figure", "source", "reed", "order", "in", "printed", "within", "mark", "exact", "remark"}
+	slipColumns  = []string{"figure", "source", "plan", "node", "in", "printed", "right", "remark"}
+	ownColumns   = []string{"figure", "plan", "node", "in", "printed"}
 )
+
+// vectorTables are all tables with their columns.
+var vectorTables = map[string][]string{
+	"warp-length": planColumns, "width-and-ends": planColumns, "yarn-and-weft": planColumns,
+	"threading": planColumns, "backwards": planColumns, advised: planColumns,
+	"sleying": chartColumns, "reeds": chartColumns,
+	"slips": slipColumns, "own": ownColumns, "practice": ownColumns,
+}
 
 // TestPublishedFigures holds the reckoning against every published figure, and
 // counts those that are checks from outside. A figure found already, worked out
 // by us from the author's data, or only guessed at by the author is held too,
 // but never counted.
 func TestPublishedFigures(t *testing.T) {
-	sources, desk, rules := sourcesOf(t), &reckoned{}, &reckoned{advise: true}
 	all := counted{bySource: map[string]int{}, seen: map[string]string{}}
+	desk, rules := &reckoned{}, &reckoned{advise: true}
 	for _, name := range planned {
-		for _, v := range readVectors(t, name, planColumns) {
-			v.mustHaveSource(sources)
-			all.add(v, v.holds(desk.figure(v)), true)
-		}
+		all.table(t, name, desk.figure)
 	}
-	for _, v := range readVectors(t, advised, planColumns) {
-		v.mustHaveSource(sources)
-		all.add(v, v.holds(rules.figure(v)), false)
-	}
+	all.planned = all.figures
+	all.table(t, advised, rules.figure)
 	for _, name := range charts {
-		for _, v := range readVectors(t, name, chartColumns) {
-			v.mustHaveSource(sources)
-			all.add(v, v.holds(chartFigure(v)), false)
-		}
+		all.table(t, name, chartFigure)
 	}
 	all.report(t)
 }
@@ -64,43 +67,37 @@ type counted struct {
 	bySource         map[string]int
 	seen             map[string]string // what was counted, and where
 	lines            []string
-	table            string
-	inTable          int
 }
 
-// add counts a figure that is a check from outside and agrees.
-func (c *counted) add(v vector, agrees, fromPlan bool) {
-	if v.table != c.table {
-		c.closeTable()
-		c.table, c.inTable = v.table, 0
+// table holds every row of a table and counts those that are checks from
+// outside.
+func (c *counted) table(t *testing.T, name string, figure func(vector) qty.Rat) {
+	sources, before := sourcesOf(t), c.figures
+	for _, v := range readVectors(t, name, vectorTables[name]) {
+		v.mustHaveSource(sources)
+		if v.holds(figure(v)) && v.counts() {
+			c.add(v)
+		}
 	}
-	if !agrees || !v.counts() {
-		return
-	}
-	if was, again := c.seen[v.what()]; again {
+	c.lines = append(c.lines, fmt.Sprint(c.figures-before, " ", name))
+}
+
+// add counts a figure, unless it was counted before or its chart has had its
+// share.
+func (c *counted) add(v vector) {
+	if was, already := c.seen[v.what()]; already {
 		v.t.Errorf("%s: %s was counted at %s; its mark is again", v.at, v.what(), was)
 		return
 	}
 	c.seen[v.what()] = v.at
 	c.bySource[v.col["source"]]++
-	if v.col["source"] == chart && c.bySource[chart] > mostOfAChart {
-		return
-	}
-	c.figures, c.inTable = c.figures+1, c.inTable+1
-	if fromPlan {
-		c.planned++
-	}
-}
-
-func (c *counted) closeTable() {
-	if c.table != "" {
-		c.lines = append(c.lines, qty.Int(int64(c.inTable)).String()+" "+c.table)
+	if v.col["source"] != chart || c.bySource[chart] <= mostOfAChart {
+		c.figures++
 	}
 }
 
 // report tells the tally and holds it against what is asked.
 func (c *counted) report(t *testing.T) {
-	c.closeTable()
 	t.Logf("published figures: %d from %d sources (%s), of which from plan files: %d; of one chart %d agree and %d count",
 		c.figures, len(c.bySource), strings.Join(c.lines, ", "), c.planned, c.bySource[chart], min(c.bySource[chart], mostOfAChart))
 	if c.figures < leastFigures || c.planned < leastPlanned {
@@ -113,8 +110,7 @@ func (c *counted) report(t *testing.T) {
 // wrong, and not what is printed.
 func TestPublishedSlips(t *testing.T) {
 	sources, desk := sourcesOf(t), &reckoned{}
-	columns := []string{"figure", "source", "plan", "node", "in", "printed", "right", "remark"}
-	for _, v := range readVectors(t, "slips", columns) {
+	for _, v := range readVectors(t, "slips", slipColumns) {
 		v.mustHaveSource(sources)
 		got, printed, right := desk.figure(v), v.number("printed"), v.number("right")
 		if !near(got, right, half(v.col["right"])) {
@@ -130,7 +126,7 @@ func TestPublishedSlips(t *testing.T) {
 func TestOwnProjects(t *testing.T) {
 	desk := &reckoned{}
 	for _, name := range []string{"own", "practice"} {
-		for _, v := range readVectors(t, name, []string{"figure", "plan", "node", "in", "printed"}) {
+		for _, v := range readVectors(t, name, ownColumns) {
 			if got := desk.figure(v); !near(got, v.number("printed"), half(v.col["printed"])) {
 				t.Errorf("%s: %s is %s %s, want %s", v.at, v.what(), got.Decimal(5), v.col["in"], v.col["printed"])
 			}

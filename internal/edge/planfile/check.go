@@ -64,14 +64,15 @@ func (d *decoder) fixedWidth() bool {
 	return wrong || !stripes.IsZero() && stripes.Filler() == 0
 }
 
-// checkSett reports a plan from which no sett can be had: none is given, and
-// the yarn of the warp has no grist to propose one from.
+// checkSett reports a plan from which no sett can be had: none is given, nor a
+// reed with its sleying order, and the yarn of the warp has no grist to propose
+// one from.
 func (d *decoder) checkSett(top table) {
 	w := top.at("warp")
 	if w != nil && w.kind != tableKind {
 		return
 	}
-	given := w.child("sett") != nil || top.at("built").child("sett") != nil || d.sought("warp.sett")
+	given := w.child("sett") != nil || w.child("reed") != nil && w.child("sleying") != nil || top.at("built").child("sett") != nil || d.sought("warp.sett")
 	if !given && !d.hasGrist(d.warpYarn()) {
 		d.missing("sett.none", "warp.sett")
 	}

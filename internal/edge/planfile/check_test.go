@@ -69,12 +69,12 @@ func TestSetts(t *testing.T) {
 		piece + "[yarns.white]\nwraps = \"28 wpi\"\n":                    "wraps.kind@yarns.white.wraps",
 		piece + white + blue + "[warp]\nyarn = \"red\"\n":                "yarn.unknown@warp.yarn",
 		piece + "[warp]\nreed = \"12 dpi\"\n":                            "sett.none@warp.sett",
-		piece + "[warp]\nreed = \"12 dpi\"\nsleying = \"3\"\n":           "sett.none@warp.sett",
+		piece + "[warp]\nreed = \"12 dpi\"\nsleying = \"3\"\n":           "",
 		piece + "[warp]\nsett = \"24\"\n":                                "density.no-unit@warp.sett",
 		piece + "[built]\nsett = \"24 epi\"\n":                           "",
 		piece + "[find]\nwhat = \"warp.sett\"\n":                         "",
 		piece + "[yarns.white]\ncount = \"8/2\"\n":                       "count.no-system@yarns.white.count",
-		piece + "[yarns.white]\nwraps = \"28 wpi packed\"\n": "sett.none@warp.sett",
+		piece + "[yarns.white]\nwraps = \"28 wpi packed\"\n":             "sett.none@warp.sett",
 		piece + "[yarns.white]\nskein = { length = \"10 yd\" }\n":        "skein.mass@yarns.white.skein.weight",
 	} {
 		if got := errorsOf(text); got != want {

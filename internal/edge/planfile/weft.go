@@ -44,6 +44,10 @@ func (d *decoder) shares(n *node) []warp.YarnShare {
 	if n == nil || !d.is(n, tableKind, `shares by yarn, as { white = "80 %", blue = "20 %" }`) {
 		return nil
 	}
+	if len(n.items) > mostYarns {
+		d.fail("yarns.many", n, problem.Args{"most": mostYarns})
+		return nil
+	}
 	var out []warp.YarnShare
 	sum := qty.Rat{}
 	for _, c := range n.items {

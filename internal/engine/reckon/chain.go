@@ -89,12 +89,22 @@ func (r *run) givenLink(prefix string, name warp.LinkName, a warp.Allowance) cha
 			if many {
 				at += "[" + strconv.Itoa(i) + "]"
 			}
-			r.addTerm(&step, at, id, t, len(terms) == 1)
 			i++
+			r.addTerm(&step, at, given{path: id, typed: t.Typed, about: About{Piece: r.pieceOf(prefix), Index: i}}, t, len(terms) == 1)
 		}
 		out.steps = append(out.steps, step)
 	}
 	return out
+}
+
+// pieceOf names the piece whose own allowances stand under the prefix.
+func (r *run) pieceOf(prefix string) string {
+	for i := range r.plan.Pieces {
+		if pieceID(i) == prefix {
+			return r.plan.Pieces[i].Name
+		}
+	}
+	return ""
 }
 
 func countTerms(a warp.Allowance) (n int) {
@@ -105,8 +115,7 @@ func countTerms(a warp.Allowance) (n int) {
 }
 
 // addTerm makes the nodes of one written term and files it in its step.
-func (r *run) addTerm(step *chainStep, id, path string, t warp.Term, alone bool) {
-	g := given{path: path, typed: t.Typed}
+func (r *run) addTerm(step *chainStep, id string, g given, t warp.Term, alone bool) {
 	switch t.Form {
 	case warp.Lose:
 		step.losses = append(step.losses, r.given(id, share(t.Share), g))

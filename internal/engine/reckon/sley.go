@@ -16,9 +16,32 @@ func (r *run) setSett() {
 		r.cloth.density = r.given("sett.wanted", settOf(*b), given{path: "built.sett", typed: b.Typed, state: warp.InReed, built: true})
 	case r.plan.Warp.Sett.Given():
 		r.cloth.density = r.writtenSett()
+	case r.ownOrder():
+		r.cloth.density = r.settOfOrder()
 	default:
 		r.cloth.density = r.advisedSett()
 	}
+}
+
+// ownOrder reports whether the weaver settled on an order in a reed without
+// saying a sett: then that is her sett.
+func (r *run) ownOrder() bool {
+	return sett.Order(r.plan.Warp.Sleying).Ends() > 0 && (r.plan.Warp.Reed.Given() || len(r.plan.Loom.Reeds) > 0)
+}
+
+// settOfOrder is dents × ends in the order ÷ dents in the order, of the reed
+// settled on or the first of the loom.
+func (r *run) settOfOrder() term {
+	reed := r.plan.Warp.Reed
+	if !reed.Given() {
+		reed = r.plan.Loom.Reeds[0].Dents
+	}
+	order := sett.Order(r.plan.Warp.Sleying)
+	ends, dents := r.plain(count(order.Ends(), Ends)), r.plain(count(len(order), Dents))
+	d := r.div(Density, r.mul(Density, r.plain(density(reed.Is.PerNM())), ends), dents)
+	t := r.put("sett.wanted", d, warp.InReed, About{})
+	r.shown["sett.wanted"] = t
+	return t
 }
 
 // writtenSett carries a sett that was written in another state to the reed:

@@ -61,8 +61,18 @@ func places(f reckon.Figure) int {
 }
 
 // Exact shows a figure as workings do: as many digits as it has, three after
-// the point at most (weights four).
-func (u Units) Exact(f reckon.Figure) string { return u.digits(f, places(f)) }
+// the point at most (weights four); one more where that is all of it, so that no
+// figure is cut exactly between two.
+func (u Units) Exact(f reckon.Figure) string { return u.digits(f, u.places(f)) }
+
+func (u Units) places(f reckon.Figure) int {
+	usual := places(f)
+	value, _ := u.unitOf(f)
+	if _, all := value.Places(usual + 1); all {
+		return usual + 1
+	}
+	return usual
+}
 
 func (u Units) digits(f reckon.Figure, most int) string {
 	value, unit := u.unitOf(f)
@@ -106,11 +116,11 @@ func (u Units) benchLength(n reckon.Node) string {
 	if n.Origin != reckon.Reckoned && n.Origin != reckon.Default || u.Step == 0 {
 		step = u.finest(n.Is)
 	}
-	text := u.mixed(n.Is.To(step, benchRounding(n)))
+	is := n.Is.To(step, benchRounding(n))
 	if !strings.HasSuffix(n.Says(), ".wound") {
-		return text
+		return u.mixed(is)
 	}
-	return u.long(n.Is) + " (" + text + ")"
+	return u.long(is) + " (" + u.mixed(is) + ")"
 }
 
 // finest is the step that shows a written length without loss: 1/64 in where
@@ -133,12 +143,22 @@ func (u Units) mixed(nm qty.Rat) string {
 	return minus(fraction(value)) + " in"
 }
 
-// long shows a warp in yards, to a fraction, or metres.
+// long shows a warp in yards, in yards and inches where it is no tidy part of a
+// yard, or in metres.
 func (u Units) long(nm qty.Rat) string {
-	if u.Length == "in" {
-		return minus(fraction(nm.Div(qty.Yard.Rat()))) + " yd"
+	if u.Length != "in" {
+		return minus(nm.Div(qty.Metre.Rat()).Short(4)) + " m"
 	}
-	return minus(nm.Div(qty.Metre.Rat()).Short(2)) + " m"
+	yards := nm.Div(qty.Yard.Rat())
+	if yards.Mul(qty.Int(8)).IsInt() || yards.Sign() < 0 {
+		return minus(fraction(yards)) + " yd"
+	}
+	whole := yards.Floor()
+	rest := u.mixed(nm.Sub(whole.Mul(qty.Yard.Rat())))
+	if whole.IsZero() {
+		return rest
+	}
+	return whole.Short(0) + " yd " + rest
 }
 
 // fraction writes a number with a fraction down to 1/64, else with two digits

@@ -23,25 +23,26 @@ const mostDigits = 12
 // enough finds how many more digits than usual the figures of n's formula need
 // for it to come to n's value to the digits shown.
 func (u Units) enough(n reckon.Node) int {
-	want := u.shown(n.Figure, 0)
+	digits := u.places(n.Figure)
+	want := u.cut(n.Figure, digits)
 	for more := 0; more < mostDigits; more++ {
 		f := n.Figure
-		f.Is = n.Formula.Eval(func(leaf reckon.Figure) qty.Rat { return u.shown(leaf, more) })
-		if u.shown(f, 0).Equal(want) {
+		f.Is = n.Formula.Eval(func(leaf reckon.Figure) qty.Rat { return u.cut(leaf, u.places(leaf)+more) })
+		if u.cut(f, digits).Equal(want) {
 			return more
 		}
 	}
 	return mostDigits
 }
 
-// shown gives a figure as it reads when it is shown with so many digits more.
-func (u Units) shown(f reckon.Figure, more int) qty.Rat {
+// cut gives a figure as it reads with that many digits after the point.
+func (u Units) cut(f reckon.Figure, digits int) qty.Rat {
 	value, _ := u.unitOf(f)
 	if value.IsZero() {
 		return qty.Rat{}
 	}
 	scale := qty.Int(1)
-	for range places(f) + more {
+	for range digits {
 		scale = scale.Mul(qty.Int(10))
 	}
 	return f.Is.Div(value).Mul(value.Mul(scale).Whole(qty.Nearest).Div(scale))
@@ -70,7 +71,7 @@ func rank(op reckon.Op) int {
 // write writes e inside an operation of rank outer.
 func (u Units) write(e *reckon.Expr, outer, more int) string {
 	if e.Op == reckon.Leaf {
-		return u.digits(e.Leaf, places(e.Leaf)+more)
+		return u.digits(e.Leaf, u.places(e.Leaf)+more)
 	}
 	if _, named := names[e.Op]; named {
 		return u.call(e, more)

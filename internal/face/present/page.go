@@ -152,23 +152,53 @@ func (p *pager) otherUnit(n reckon.Node) bool {
 func Label(n reckon.Node) string {
 	text, ok := nodeWords[n.Says()]
 	if !ok {
-		return n.ID
+		text = allowanceLabel(n)
 	}
 	a := n.About
 	mark := a.Mark
 	if words, ok := markWords[mark]; ok {
 		mark = words
 	}
-	piece := a.Piece
-	if piece == "" {
-		piece = "piece"
+	text = strings.NewReplacer("{piece}", named(a.Piece, "piece"), "{reed}", a.Reed, "{order}", inDents(a.Order), "{n}", number(a.Index), "{mark}", mark).Replace(text)
+	return strings.ReplaceAll(text, "{yarn}", named(a.Yarn, "yarn"))
+}
+
+func named(name, usual string) string {
+	if name == "" {
+		return usual
 	}
-	yarn := a.Yarn
-	if yarn == "" {
-		yarn = "yarn"
+	return name
+}
+
+// allowanceLabel says a figure of an allowance: the allowance's own words, with
+// which piece, which of its terms, and which end of a sample it is. What is no
+// allowance keeps its path.
+func allowanceLabel(n reckon.Node) string {
+	at := strings.Index(n.ID, "allowances.")
+	if at < 0 {
+		return n.ID
 	}
-	text = strings.NewReplacer("{piece}", piece, "{reed}", a.Reed, "{order}", inDents(a.Order), "{n}", number(a.Index), "{mark}", mark).Replace(text)
-	return strings.ReplaceAll(text, "{yarn}", yarn)
+	id, after := n.ID[at:], ""
+	for suffix, words := range map[string]string{".before": ", sample before", ".after": ", sample after"} {
+		if rest, ok := strings.CutSuffix(id, suffix); ok {
+			id, after = rest, words
+		}
+	}
+	key, _, many := strings.Cut(id, "[")
+	words, ok := nodeWords[key]
+	if !ok {
+		return n.ID
+	}
+	if many {
+		words += ", term {n}"
+	}
+	switch {
+	case strings.HasPrefix(n.ID, "pieces["):
+		words = "{piece}, " + words
+	case strings.HasPrefix(n.ID, "second-beam."):
+		words = "second beam, " + words
+	}
+	return words + after
 }
 
 // Working gives the lines of a node's working: the formula, or where a written

@@ -88,7 +88,7 @@ var shownNumber = regexp.MustCompile(`^(−?)(\d+)(?:\.(\d+))?(.*)$`)
 
 // readShown reads a printed value in its base unit, and half a unit in its last
 // possible digit. Values are shown to three digits after the point (weights
-// four, money two), trailing zeros left out.
+// four, money two), one more where that is all of them, trailing zeros left out.
 func readShown(t *testing.T, text string) (value, half qty.Rat) {
 	t.Helper()
 	m := shownNumber.FindStringSubmatch(text)
@@ -113,7 +113,7 @@ func readShown(t *testing.T, text string) (value, half qty.Rat) {
 		one = qty.Int(100)
 	}
 	half = one.Div(qty.Int(2))
-	for range places {
+	for range max(places, len(m[3])) {
 		half = half.Div(qty.Int(10))
 	}
 	return got, half
