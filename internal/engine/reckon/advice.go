@@ -144,8 +144,23 @@ func (r *run) byWraps() {
 	wraps := r.given("yarns["+y.Name+"].wraps", density(perInch.Div(qty.Inch.Rat())), given{path: "yarns." + y.Name + ".wraps", typed: y.Wraps.Typed, about: About{Yarn: y.Name}})
 	r.put("sett.by-wraps", r.byInterlacing(wraps), warp.InReed, About{})
 	r.from("wraps-half")
-	if plain, _, ok := y.Wraps.Is.ClosestPlain(); ok {
-		r.put("sett.closest-by-wraps", r.plain(density(plain.PerNM())), warp.InReed, About{})
-		r.from("osterkamp-wraps")
+	r.usualByWraps(y.Wraps.Is)
+}
+
+// usualByWraps gives the setts that touching wraps advise for plain weave and
+// for 2/2 twill, and the closest plain weave, whatever the weave asked for.
+func (r *run) usualByWraps(w yarn.Wraps) {
+	for _, rule := range []struct {
+		id, source string
+		sett       func() (qty.Density, string, bool)
+	}{
+		{"sett.plain-by-wraps", "wraps-half", w.PlainSett},
+		{"sett.twill-by-wraps", "wraps-half", w.TwillSett},
+		{"sett.closest-by-wraps", "osterkamp-wraps", w.ClosestPlain},
+	} {
+		if d, _, ok := rule.sett(); ok {
+			r.put(rule.id, r.plain(density(d.PerNM())), warp.InReed, About{})
+			r.from(rule.source)
+		}
 	}
 }

@@ -63,8 +63,12 @@ func drawAllowance(t *rapid.T) warp.Allowance {
 func drawAllowances(t *rapid.T) warp.Allowances {
 	out := warp.Allowances{}
 	sets := [][]string{
-		{"shrinkage", "relaxation", "take-up"}, {"shrinkage", "relaxation", "loom-take-up"}, {"tape-to-washed", "take-up"},
-		{"tape-to-washed", "loom-take-up"}, {"warp-to-washed"}, {},
+		{"shrinkage", "relaxation", "take-up"},
+		{"shrinkage", "relaxation", "loom-take-up"},
+		{"tape-to-washed", "take-up"},
+		{"tape-to-washed", "loom-take-up"},
+		{"warp-to-washed"},
+		{},
 	}
 	widths := [][]string{{"width-shrinkage", "reed-to-relaxed"}, {"width-shrinkage", "width-relaxation", "draw-in"}, {"reed-to-washed"}, {"fell-to-washed", "draw-in"}, {}}
 	for _, set := range [][]string{rapid.SampledFrom(sets).Draw(t, "links"), rapid.SampledFrom(widths).Draw(t, "width links")} {

@@ -10,7 +10,6 @@ import (
 type warpRun struct {
 	needed, wound, spare term
 	second               term // wound length of beam 2; zero when there is none
-	tieOn                term
 }
 
 // warpOfPiece gives the warp that one piece takes: its cloth, its fringes, the

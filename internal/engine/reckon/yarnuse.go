@@ -112,11 +112,9 @@ func (r *run) edgeYarns() [2]string {
 
 // useInWarp is ends × wound length, beam by beam.
 func (r *run) useInWarp(u *yarnUse) {
-	var parts, ends []term
+	var parts []term
 	if e := r.warpEnds(u.name, 1); len(e) > 0 {
-		n := r.sum(Ends, e)
-		ends = append(ends, n)
-		parts = append(parts, r.mul(YarnLength, r.put(u.id+"ends", n, warp.Unsaid, u.about), r.warpIs.wound))
+		parts = append(parts, r.mul(YarnLength, r.put(u.id+"ends", r.sum(Ends, e), warp.Unsaid, u.about), r.warpIs.wound))
 	}
 	if e := r.warpEnds(u.name, 2); len(e) > 0 {
 		long := r.warpIs.second

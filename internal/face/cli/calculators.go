@@ -58,8 +58,8 @@ func runYarn(w World, text string, asJSON bool) error {
 
 // SettOptions are the flags of sley sett.
 type SettOptions struct {
-	Fibre, Weave, K, Wraps, Units string
-	JSON                          bool
+	Fibre, Weave, K, Volume, Wraps, Units string
+	JSON                                  bool
 }
 
 func newSett(w World) *cobra.Command {
@@ -76,6 +76,7 @@ func newSett(w World) *cobra.Command {
 	flags.StringVar(&opts.Fibre, "fibre", "", "the yarn's fibre, for its diameter constant")
 	flags.StringVar(&opts.Weave, "weave", "plain", "the weave")
 	flags.StringVar(&opts.K, "constant", "", "your own diameter constant, such as 0.92")
+	flags.StringVar(&opts.Volume, "volume", "", "the yarn's specific volume in cm³/g, instead of a constant, such as 1.1")
 	flags.StringVar(&opts.Wraps, "wraps", "", "wraps and their kind, such as \"24 wpi touching\"")
 	flags.StringVar(&opts.Units, "units", "", "metric, imperial, or pairs such as density=cm")
 	flags.BoolVar(&opts.JSON, "json", false, "print JSON (docs/json.md)")
@@ -116,10 +117,8 @@ func settAsked(w World, text string, opts SettOptions) (app.SettAsked, error) {
 	if _, ok := warp.WeaveNamed(opts.Weave); !ok {
 		return asked, stop{code: exitUsage, err: fmt.Errorf("--weave: %q is not known; known are %s", opts.Weave, strings.Join(app.WeaveNames(), ", "))}
 	}
-	if opts.K != "" {
-		if asked.K, err = qty.ParseNumber(opts.K); err != nil {
-			return asked, faulty(w, "--constant", opts.K, err)
-		}
+	if asked.K, err = constant(w, opts); err != nil {
+		return asked, err
 	}
 	if opts.Wraps != "" {
 		wraps, err := yarn.ParseWraps(opts.Wraps)
@@ -129,6 +128,28 @@ func settAsked(w World, text string, opts SettOptions) (app.SettAsked, error) {
 		asked.Wraps = qty.Typed[yarn.Wraps]{Is: wraps, Typed: opts.Wraps}
 	}
 	return asked, nil
+}
+
+// constant gives the diameter constant asked for: as it was said, or that of a
+// specific volume; 0 where the yarn's usual one will do.
+func constant(w World, opts SettOptions) (qty.Rat, error) {
+	switch {
+	case opts.K != "" && opts.Volume != "":
+		return qty.Rat{}, stop{code: exitUsage, err: errors.New("--constant and --volume say the same thing: give one of them")}
+	case opts.K != "":
+		k, err := qty.ParseNumber(opts.K)
+		if err != nil {
+			return k, faulty(w, "--constant", opts.K, err)
+		}
+		return k, nil
+	case opts.Volume != "":
+		v, err := qty.ParseNumber(opts.Volume)
+		if err != nil {
+			return v, faulty(w, "--volume", opts.Volume, err)
+		}
+		return yarn.KOfVolume(v), nil
+	}
+	return qty.Rat{}, nil
 }
 
 // ReedOptions are the flags of sley reed.

@@ -121,7 +121,7 @@ func SettPage(r *reckon.Result, u Units, count, weave string) Page {
 	return Page{Title: count + " in " + weave, Sources: p.sources(), Sections: []Section{
 		{Title: "The yarn", Lines: p.lines("yarns[yarn].grist", "yarns[yarn].yards-per-pound", "yarns[yarn].diameter-constant", "yarns[yarn].diameters", "yarns[yarn].wraps")},
 		{Title: "Ends in the reed", Lines: p.lines(
-			"sett.delicate", "sett.delicate-to", "sett.ordinary", "sett.ordinary-to", "sett.firm", "sett.greatest", "sett.by-wraps", "sett.closest-by-wraps",
+			"sett.delicate", "sett.delicate-to", "sett.ordinary", "sett.ordinary-to", "sett.firm", "sett.greatest", "sett.by-wraps", "sett.plain-by-wraps", "sett.twill-by-wraps", "sett.closest-by-wraps",
 		)},
 	}}
 }

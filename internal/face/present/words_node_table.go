@@ -45,6 +45,8 @@ var nodeWords = map[string]string{
 	"sett.ordinary-to":        "ordinary cloth, up to",
 	"sett.firm":               "firm cloth",
 	"sett.by-wraps":           "by wraps",
+	"sett.plain-by-wraps":     "plain weave by wraps",
+	"sett.twill-by-wraps":     "2/2 twill by wraps",
 	"sett.closest-by-wraps":   "closest plain weave by wraps",
 	"yarns[].wraps":           "{yarn}, wraps",
 	"sett.exact":              "sett as sleyed",

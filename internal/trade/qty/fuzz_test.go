@@ -85,7 +85,7 @@ func FuzzRat(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, n, d, m, e int64) {
 		if d == 0 || e == 0 {
-			t.Skip("no such number")
+			return // no such number
 		}
 		a, slow := Frac(n, d), big.NewRat(n, d)
 		againstBig(t, a, Frac(m, e), slow, big.NewRat(m, e))
