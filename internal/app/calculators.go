@@ -3,6 +3,7 @@ package app
 import (
 	"sley/internal/engine/reckon"
 	"sley/internal/trade/loom"
+	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
 	"sley/internal/trade/yarn"
@@ -28,19 +29,24 @@ type SettAsked struct {
 }
 
 // Sett reckons the setts advised for a yarn in a weave, each a node with its
-// working. Errors are *qty.Fault.
-func Sett(asked SettAsked) (*reckon.Result, error) {
+// working. The list holds what is wrong with the yarn, and then the result is
+// nil; errors are *qty.Fault of the fibre.
+func Sett(asked SettAsked) (*reckon.Result, *problem.List, error) {
+	list := &problem.List{}
 	y := yarn.Yarn{Name: "yarn", DiameterK: asked.K, Wraps: asked.Wraps}
 	y.Count = qty.Typed[yarn.Count]{Is: asked.Count, Typed: asked.Count.String()}
 	if asked.Fibre != "" {
 		c, err := yarn.ParseComposition(asked.Fibre)
 		if err != nil {
-			return nil, err
+			return nil, list, err
 		}
 		y.Composition = qty.Typed[yarn.Composition]{Is: c, Typed: asked.Fibre}
 	}
+	if y.Validate("yarn", list); list.Failed() {
+		return nil, list, nil
+	}
 	plan := &warp.Plan{Format: warp.Format, Weave: asked.Weave, Yarns: []yarn.Yarn{y}}
-	return reckon.Advise(plan), nil
+	return reckon.Advise(plan), list, nil
 }
 
 // Reeds ranks the sleying orders of the reeds for a sett, best first, each a

@@ -165,12 +165,22 @@ func (r *run) checkWidths() {
 		if !ok {
 			continue
 		}
-		off := r.cloth.inReed.Is.Sub(reed.Is).Div(reed.Is)
+		off := r.settled().Sub(reed.Is).Div(reed.Is)
 		if offWidth.Less(off.Abs()) {
 			p := &r.plan.Pieces[i]
 			r.tell("width.off", pieceID(i)+"width", p.Width.Typed, problem.Args{"off": share(off), "comes": r.cloth.finished.Figure})
 		}
 	}
+}
+
+// settled is the reed width that was aimed at: what the widest piece wants
+// where whole repeats were fitted to it, else what the ends that were fixed come
+// to. Fitting whole repeats is no fault of the plan.
+func (r *run) settled() qty.Rat {
+	if r.cloth.fitted {
+		return r.cloth.wanted.Is
+	}
+	return r.cloth.inReed.Is
 }
 
 // checkStripes says when stripes without a filling group do not come to a

@@ -9,6 +9,9 @@ import (
 // buy gives the put-ups to buy, what is left, and the cost.
 func (r *run) buy(u *yarnUse, y *yarn.Yarn) {
 	need := r.afterStock(u, y)
+	if need.Is.IsZero() {
+		return // all of it is in hand
+	}
 	if holds, ok := r.holds(u, y); ok && !r.exact() {
 		n := r.put(u.id+"put-ups", r.whole(r.div(PutUps, need, holds), qty.Up), warp.Unsaid, u.about)
 		bought := r.put(u.id+"bought", r.mul(YarnLength, n, holds), warp.Unsaid, u.about)
@@ -25,6 +28,9 @@ func (r *run) afterStock(u *yarnUse, y *yarn.Yarn) term {
 		return u.need
 	}
 	r.put(u.id+"stock-left", r.sub(stock, u.need), warp.Unsaid, u.about)
+	if !r.exact() && u.need.Is.Cmp(stock.Is) <= 0 {
+		return r.plain(figure(qty.Rat{}, YarnLength))
+	}
 	short := r.do(Larger, YarnLength, r.sub(u.need, stock), r.plain(figure(qty.Rat{}, YarnLength)))
 	return r.put(u.id+"to-buy", short, warp.Unsaid, u.about)
 }

@@ -155,6 +155,7 @@ type grid struct{ fixed, group int64 }
 // and takes the one the plan wants, the nearest unless said.
 func (r *run) fillWidth() {
 	g := r.grid()
+	r.cloth.fitted = true
 	exact := r.exactTimes(g)
 	if r.exact() {
 		r.cloth.ends = r.put("ends", r.endsAt(g, exact), warp.Unsaid, About{})

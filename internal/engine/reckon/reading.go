@@ -3,15 +3,14 @@ package reckon
 import (
 	"strings"
 
-	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
 )
 
 // checkReading shows the other reading of bare percentages. A bare 8 % is a
 // share lost, the reading that comes out at size; read as a share added it
-// gives a shorter warp. The difference is told when it is more than the winding
-// step.
+// gives a shorter warp, shown beside the other when the difference is more than
+// the winding step.
 func (r *run) checkReading() {
 	if r.exact() || r.plan.Built.Wound.Given() || r.plan.Warp.Wound.Given() {
 		return
@@ -26,8 +25,7 @@ func (r *run) checkReading() {
 		return
 	}
 	way := rounding(r.plan.Rounding.Warp, qty.Up)
-	wound := r.put("warp.if-added", r.to(r.plain(other), step, way), warp.Straight, About{})
-	r.tell("allowance.reading", "allowances", "", problem.Args{"wound": r.warpIs.wound.Figure, "other": wound.Figure})
+	r.put("warp.if-added", r.to(r.plain(other), step, way), warp.Straight, About{})
 }
 
 // asAdded gives the allowances with every bare percentage of length as a share

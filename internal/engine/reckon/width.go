@@ -12,6 +12,7 @@ import (
 type cloth struct {
 	wanted   term // width in the reed that is wanted; no expr and zero when no piece says one
 	hasWant  bool
+	fitted   bool // whole repeats were fitted to the width wanted
 	density  term // ends per length in the reed, exact
 	dents    term // of the reed chosen, per length
 	hasReed  bool

@@ -95,15 +95,19 @@ func runSett(w World, text string, opts SettOptions) error {
 	if err != nil {
 		return stop{code: exitUsage, err: err}
 	}
-	result, err := app.Sett(asked)
+	result, list, err := app.Sett(asked)
 	if err != nil {
 		return faulty(w, "--fibre", opts.Fibre, err)
 	}
+	verdict := verdict(w, list, ReckonOptions{JSON: opts.JSON})
 	if opts.JSON {
-		return printJSON(w.Out, present.JSONOf(result, &problem.List{}, units))
+		return errors.Join(printJSON(w.Out, present.JSONOf(result, list, units)), verdict)
 	}
-	fmt.Fprint(w.Out, present.SettPage(result, units, text, asked.Weave).Text())
-	return nil
+	if result != nil {
+		fmt.Fprint(w.Out, present.SettPage(result, units, text, asked.Weave).Text())
+	}
+	printProblems(w.Err, list, units)
+	return verdict
 }
 
 // settAsked reads the values of the flags; the first that cannot be read stops.

@@ -126,15 +126,16 @@ func baseUnit(f reckon.Figure) string {
 	return ""
 }
 
-// Localise writes the figures among a problem's Args in these units.
+// Localise writes the figures among a problem's Args in these units, as they are
+// read at the bench.
 func (u Units) Localise(p problem.Problem) problem.Problem {
 	args := problem.Args{}
 	for name, value := range p.Args {
 		switch v := value.(type) {
 		case reckon.Figure:
-			args[name] = u.Exact(v)
+			args[name] = u.Bench(reckon.Node{Figure: v})
 		case qty.Length:
-			args[name] = u.Exact(reckon.Figure{Is: v.Rat(), Kind: reckon.Length})
+			args[name] = u.Bench(reckon.Node{Figure: reckon.Figure{Is: v.Rat(), Kind: reckon.Length}})
 		default:
 			args[name] = value
 		}

@@ -93,11 +93,6 @@ var checkWords = map[string]words{
 		"more is said to be lost by relaxing than by take-up",
 		"look at both figures: relaxation lies inside take-up and is usually smaller",
 	},
-	"allowance.reading": {
-		"a percentage without \"add\" or \"lose\" is read as a share lost and needs {wound}; read as a share added it would need {other}",
-		"",
-		"write \"lose\" or \"add\" to say which you mean",
-	},
 	"tape.unknown": {
 		"no tape can be made: nothing says how the cloth on the loom differs from the warp",
 		"warp-to-washed is one figure for the whole way",
