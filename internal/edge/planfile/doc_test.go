@@ -80,20 +80,16 @@ func TestDocExamples(t *testing.T) {
 	}
 }
 
-// around makes a file of a fragment.
+// around makes a file of a fragment: a piece, and a sett where it has none.
 func around(fragment string) string {
-	head := "sley = 1\n"
-	if !strings.Contains(fragment, "sett = ") {
-		head += "warp.sett = \"24 epi\"\n"
-		fragment = strings.Replace(fragment, "[warp]\n", "", 1)
-		fragment = strings.NewReplacer("stripes = ", "\nwarp.stripes = ", "threading = ", "warp.threading = ").Replace(fragment)
+	const piece = "[[pieces]]\nlength = \"28 in\"\nwidth = \"18 in\"\n"
+	switch {
+	case strings.Contains(fragment, "sett = "):
+		return "sley = 1\n" + piece + fragment
+	case strings.Contains(fragment, "[warp]\n"):
+		return "sley = 1\n" + piece + strings.Replace(fragment, "[warp]\n", "[warp]\nsett = \"24 epi\"\n", 1)
 	}
-	return head + piecesOf(fragment) + fragment
-}
-
-func piecesOf(fragment string) string {
-	const towel = "[[pieces]]\nlength = \"28 in\"\nwidth = \"18 in\"\n"
-	return towel
+	return "sley = 1\nwarp.sett = \"24 epi\"\n" + piece + fragment
 }
 
 // TestDocRows reads the example of every row at its key: it is never a fault by

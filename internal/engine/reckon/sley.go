@@ -257,16 +257,29 @@ func (r *run) dentsOf(o sett.Order, n qty.Rat, last bool) term {
 	return out
 }
 
-// centre gives the first dent used, counted from the left end of the reed, when
-// the reed's own width is known.
+// centre gives the dents on each side of the reed's centre and, where the width
+// of the reed or of the loom is known, the first dent used, counted from the left
+// end of the reed.
 func (r *run) centre() {
-	c := r.out.Sleying[0]
-	width := r.out.Reeds[c.Reed].Width
-	if width == 0 {
+	half := r.whole(r.div(Dents, r.cloth.allDents, r.plain(number(2))), qty.Down)
+	r.put("dents.left", half, warp.Unsaid, About{})
+	r.put("dents.right", r.sub(r.cloth.allDents, half), warp.Unsaid, About{})
+	w, ok := r.reedWidth()
+	if !ok {
 		return
 	}
-	w := r.plain(length(width))
-	in := r.put("dents.in-reed", r.whole(r.mul(Dents, w, r.cloth.dents), qty.Down), warp.Unsaid, About{Reed: r.out.Reeds[c.Reed].Name})
+	in := r.put("dents.in-reed", r.whole(r.mul(Dents, w, r.cloth.dents), qty.Down), warp.Unsaid, About{Reed: r.out.Reeds[r.out.Sleying[0].Reed].Name})
 	left := r.whole(r.div(Dents, r.sub(in, r.cloth.allDents), r.plain(number(2))), qty.Down)
 	r.put("dents.first", r.add(left, r.plain(count(1, Dents))), warp.Unsaid, About{})
+}
+
+// reedWidth is the reed's own width, or the width of the loom it is cut for.
+func (r *run) reedWidth() (term, bool) {
+	if width := r.out.Reeds[r.out.Sleying[0].Reed].Width; width > 0 {
+		return r.plain(length(width)), true
+	}
+	if w := r.plan.Loom.Width; w.Given() {
+		return r.givenLength("loom.width", "loom.width", w), true
+	}
+	return term{}, false
 }

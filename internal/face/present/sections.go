@@ -127,7 +127,7 @@ func (p *pager) across() Section {
 }
 
 func (p *pager) reed() Section {
-	s := Section{Title: "Reed", Lines: p.lines("reed", "sett.off", "dents.cloth", "dents.odd", "dents", "dents.first")}
+	s := Section{Title: "Reed", Lines: p.lines("reed", "sett.off", "dents.cloth", "dents.odd", "dents", "dents.left", "dents.right", "dents.first")}
 	for i := range p.r.Sleying {
 		s.Lines = append(s.Lines, p.lines("sley.other["+number(i)+"].exact")...)
 	}
