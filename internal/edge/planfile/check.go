@@ -59,8 +59,11 @@ func (d *decoder) fixedWidth() bool {
 	if w.child("ends") != nil {
 		return true
 	}
-	stripes := d.plan.Warp.Stripes
+	stripes, threading := d.plan.Warp.Stripes, d.plan.Warp.Threading
 	wrong := w.child("stripes") != nil && stripes.IsZero()
+	if stripes.IsZero() && !threading.IsZero() && threading.Filler() == 0 {
+		return true
+	}
 	return wrong || !stripes.IsZero() && stripes.Filler() == 0
 }
 
@@ -72,7 +75,7 @@ func (d *decoder) checkSett(top table) {
 	if w != nil && w.kind != tableKind {
 		return
 	}
-	given := w.child("sett") != nil || w.child("reed") != nil && w.child("sleying") != nil || top.at("built").child("sett") != nil || d.sought("warp.sett")
+	given := w.child("sett") != nil || w.child("sleying") != nil && (w.child("reed") != nil || top.at("loom").child("reeds") != nil) || top.at("built").child("sett") != nil || d.sought("warp.sett")
 	if !given && !d.hasGrist(d.warpYarn()) {
 		d.missing("sett.none", "warp.sett")
 	}

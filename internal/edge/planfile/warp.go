@@ -55,8 +55,8 @@ func (t table) reed(key string) qty.Typed[qty.Density] {
 // wantReed is what may stand for a reed.
 const wantReed = `a reed, as "12 dpi", "50/10 cm" or "60 Stockport"`
 
-// floats reads the floating selvedges: 0 or 2, with a yarn of their own when
-// they are a table.
+// floats reads the floating selvedges: 0, 2, or 4 where each is doubled, with a
+// yarn of their own when they are a table.
 func (d *decoder) floats(n *node) {
 	if n == nil {
 		return
@@ -70,8 +70,8 @@ func (d *decoder) floats(n *node) {
 			return
 		}
 	}
-	count := d.wholeOf(ends, 0, 2)
-	if count.Given() && count.Is == 1 {
+	count := d.wholeOf(ends, 0, 4)
+	if count.Given() && count.Is%2 == 1 {
 		d.fail("floats.one", ends, nil)
 		return
 	}

@@ -5,6 +5,7 @@ import (
 	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
+	"sley/internal/trade/yarn"
 )
 
 // readWeft reads the [weft] table.
@@ -16,7 +17,8 @@ func (d *decoder) readWeft(n *node) {
 	w.Order = t.order("order", order.Stripes)
 	w.Shares = d.shares(t.at("shares"))
 	w.OfWarp = t.share("of-warp")
-	w.PerPiece = t.length("per-piece", yarnLength)
+	w.PerPiece = typed(t, "per-piece", `an amount of yarn, as "100 yd" or "120 g"`, yarn.ParseAmount)
+	t.bounded("per-piece", w.PerPiece.Is)
 	w.Slack = t.share("slack")
 	w.Crimp = t.share("crimp")
 	w.Turn = t.length("turn", detail)

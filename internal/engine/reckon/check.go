@@ -214,9 +214,25 @@ func (r *run) checkLengths() {
 	}
 }
 
+// checkNames tells which yarn was taken where there are several and the plan
+// does not say.
+func (r *run) checkNames() {
+	w := r.plan.Warp
+	if len(r.plan.Yarns) < 2 {
+		return
+	}
+	if w.Yarn == "" && w.Stripes.IsZero() {
+		r.tell("yarn.taken-warp", "warp", "", problem.Args{"yarn": r.warpName()})
+	}
+	if r.plan.Weft.Yarn == "" && w.Yarn == "" && !r.hasOrders() && len(r.plan.Weft.Shares) == 0 {
+		r.tell("yarn.taken-weft", "weft", "", problem.Args{"yarn": r.weftYarn()})
+	}
+}
+
 // checkYarns says where the yarn in hand is short and nothing says how to buy
 // more, and where hardly any is left over.
 func (r *run) checkYarns() {
+	r.checkNames()
 	for _, name := range r.yarnNames() {
 		y, ok := r.plan.YarnNamed(name)
 		if !ok {

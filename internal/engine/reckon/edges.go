@@ -110,7 +110,7 @@ func (r *run) trim(list []Stripe) []Stripe {
 		return list
 	}
 	return []Stripe{{
-		Yarn: r.plan.Warp.Yarn, Ends: left, Density: r.cloth.density.Is,
+		Yarn: r.warpName(), Ends: left, Density: r.cloth.density.Is,
 		Order: sett.Order{1}, Beam: 1,
 	}}
 }

@@ -63,7 +63,7 @@ func (r *run) plainStripes() stripes {
 		if n == 0 {
 			return nil
 		}
-		return []Stripe{r.stripe(r.plan.Warp.Yarn, n)}
+		return []Stripe{r.stripe(r.warpName(), n)}
 	}
 	t := r.plan.Warp.Threading
 	switch {

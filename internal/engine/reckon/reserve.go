@@ -1,6 +1,7 @@
 package reckon
 
 import (
+	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
 )
@@ -39,8 +40,7 @@ func (r *run) laid(u *yarnUse) (term, bool) {
 		part := r.given("weft.of-warp", share(w.OfWarp.Is.Of), given{path: "weft.of-warp", typed: w.OfWarp.Typed})
 		return r.put(u.id+"weft-laid", r.mul(YarnLength, part, r.weft.warpYarn), warp.Unsaid, u.about), true
 	case w.PerPiece.Given():
-		each := r.givenLength("weft.per-piece", "weft.per-piece", w.PerPiece)
-		return r.put(u.id+"weft-laid", r.mul(YarnLength, r.allPieces(), each), warp.Unsaid, u.about), true
+		return r.perPiece(u)
 	}
 	for _, part := range r.weft.parts {
 		if part.yarn == u.name {
@@ -48,6 +48,25 @@ func (r *run) laid(u *yarnUse) (term, bool) {
 		}
 	}
 	return term{}, false
+}
+
+// perPiece is pieces × the length for each; a weight for each is measured by the
+// yarn's grist.
+func (r *run) perPiece(u *yarnUse) (term, bool) {
+	w := &r.plan.Weft.PerPiece
+	g := given{path: "weft.per-piece", typed: w.Typed}
+	if w.Is.Mass == 0 {
+		each := r.given("weft.per-piece", figure(w.Is.Length.Rat(), YarnLength), g)
+		return r.put(u.id+"weft-laid", r.mul(YarnLength, r.allPieces(), each), warp.Unsaid, u.about), true
+	}
+	y, ok := r.plan.YarnNamed(u.name)
+	if !ok || y.Grist().IsZero() {
+		r.warn("weft.no-grist", "weft.per-piece", w.Typed, problem.Args{"yarn": u.name})
+		return term{}, false
+	}
+	grist := r.gristOf(u, y)
+	each := r.given("weft.per-piece", figure(w.Is.Mass.Rat(), Weight), g)
+	return r.put(u.id+"weft-laid", r.mul(YarnLength, r.allPieces(), each, grist), warp.Unsaid, u.about), true
 }
 
 func (r *run) allPieces() term {

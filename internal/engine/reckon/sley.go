@@ -189,9 +189,7 @@ func (r *run) countDents() {
 	}
 	all := r.dentsOfCloth()
 	if c.floats.Is.Sign() > 0 {
-		floats := c.floats
-		floats.Kind = Dents
-		all = r.add(all, floats)
+		all = r.add(all, r.plain(count(2, Dents))) // one at each edge, doubled or not
 	}
 	c.allDents = r.put("dents", all, warp.Unsaid, About{})
 	c.occupied = r.put("width.occupied", r.div(Length, c.allDents, c.dents), warp.InReed, About{})

@@ -24,10 +24,33 @@ type weftPart struct {
 	picks term
 }
 
-// weftYarn is the main weft: as written, or the yarn of the warp.
+// weftYarn is the main weft: as written, the yarn of the warp, or the yarn that
+// has the most ends.
 func (r *run) weftYarn() string {
 	if r.plan.Weft.Yarn != "" {
 		return r.plan.Weft.Yarn
+	}
+	if r.plan.Warp.Yarn != "" || r.plan.Warp.Stripes.IsZero() {
+		return r.warpName()
+	}
+	best := order.Run{}
+	for _, run := range r.plan.Warp.Stripes.Totals(mostlyFill) {
+		if run.Count > best.Count {
+			best = run
+		}
+	}
+	return best.Name
+}
+
+// mostlyFill repeats a filling group often enough to tell which yarn has the
+// most ends.
+const mostlyFill = 100
+
+// warpName is the yarn of ends that no stripe names: as written, or the first
+// yarn of the plan.
+func (r *run) warpName() string {
+	if r.plan.Warp.Yarn == "" && len(r.plan.Yarns) > 0 {
+		return r.plan.Yarns[0].Name
 	}
 	return r.plan.Warp.Yarn
 }

@@ -105,7 +105,7 @@ func (r *run) floatYarn() string {
 func (r *run) edgeYarns() [2]string {
 	s := r.out.Stripes
 	if len(s) == 0 {
-		return [2]string{r.plan.Warp.Yarn, r.plan.Warp.Yarn}
+		return [2]string{r.warpName(), r.warpName()}
 	}
 	return [2]string{s[0].Yarn, s[len(s)-1].Yarn}
 }
@@ -176,7 +176,7 @@ func (r *run) weigh(u *yarnUse, y *yarn.Yarn) {
 		return
 	}
 	u.grist = g
-	grist := r.given(u.id+"grist", gristFigure(g), given{path: "yarns." + u.name, typed: gristText(y), about: u.about})
+	grist := r.gristOf(u, y)
 	for _, part := range []struct {
 		name string
 		long term
@@ -185,6 +185,11 @@ func (r *run) weigh(u *yarnUse, y *yarn.Yarn) {
 			r.put(u.id+part.name, r.div(Weight, part.long, grist), warp.Unsaid, u.about)
 		}
 	}
+}
+
+// gristOf is the node of a yarn's grist, which must be known.
+func (r *run) gristOf(u *yarnUse, y *yarn.Yarn) term {
+	return r.given(u.id+"grist", gristFigure(y.Grist()), given{path: "yarns." + u.name, typed: gristText(y), about: u.about})
 }
 
 // gristText gives what the grist was taken from, as written.

@@ -103,10 +103,25 @@ var checkWords = map[string]words{
 		"",
 		"weave the changes by their picks",
 	},
+	"weft.no-grist": {
+		"the weft is given as a weight, and how long {yarn} is in it is not known",
+		"its length cannot be reckoned",
+		"give {yarn} a count, a skein or wraps; or write the weft as a length",
+	},
 	"yarn.short": {
 		"{yarn} in hand is {short} short",
 		"it will run out before the last piece is woven",
 		"weave less of it, or say how it is put up so that we can reckon what to buy; --find tells what it is enough for",
+	},
+	"yarn.taken-warp": {
+		"the warp names no yarn, so {yarn} is taken",
+		"",
+		"write warp.yarn, or stripes",
+	},
+	"yarn.taken-weft": {
+		"the weft names no yarn, so {yarn} is taken",
+		"",
+		"write weft.yarn",
 	},
 	"yarn.tight": {
 		"only {left} of {yarn} will be left over",

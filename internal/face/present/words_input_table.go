@@ -52,7 +52,7 @@ var planWords = map[string]words{
 	"share.all":             {"\"{read}\" would leave nothing over", "", "write the share that is lost, less than 100 %"},
 	"shares.sum":            {"the shares of the weft come to {sum}", "", "make them come to 100 %"},
 	"money.negative":        {"\"{read}\" is less than nothing", "", "write what an hour costs"},
-	"floats.one":            {"one floating selvedge is not wanted", "a floating selvedge hangs at each edge", "write 2, or 0 for none"},
+	"floats.one":            {"{read} floating selvedges cannot be shared out to two edges", "a floating selvedge hangs at each edge", "write 2, or 4 for doubled ones, or 0 for none"},
 	"sleying.form":          {"\"{read}\" is not a number of ends in a dent", "", "write the ends in successive dents with hyphens, as \"2-3-2-3-2\", each from 0 to {most}"},
 	"sleying.length":        {"\"{read}\" has only empty dents, or more than {most} dents", "", "write one repeat of the order, as \"2-3\""},
 	"heddles.shafts":        {"the heddles of every shaft are given, but not how many shafts there are", "", "write shafts = as well, or the heddles of each shaft, as [100, 200, 200, 100]"},

@@ -33,7 +33,8 @@ var (
 // ParseReed reads a reed by its dents over a length (12 dpi, 12/in, 50/10 cm,
 // 40 dents per 10 cm) or by its number in one of the ReedSystems (60
 // Stockport, 60s Stockport, Stockport 60, 40 Bolton reed). Dents are exact: a
-// 50/10 cm reed has 12.7 dents in an inch. The codes of its faults, beside
+// 50/10 cm reed has 12.7 dents in an inch. How wide the reed itself is may
+// follow after a comma: 12 dpi, 90 cm. The codes of its faults, beside
 // those of qty.ParseDensity and qty.ParseNumber:
 //
 //	reed.empty     nothing is written
@@ -42,7 +43,8 @@ var (
 //	reed.unknown   no numbering of that name; Args valid
 //	reed.range     Args least, most
 func ParseReed(text string) (Reed, error) {
-	dents, f := parseDents(text)
+	written, width := splitWidth(text)
+	dents, f := parseDents(written)
 	if f == nil && (dents.Cmp(fewestDents) < 0 || dents.Cmp(mostDents) > 0) {
 		f = reedFault("reed.range", text, strings.TrimSpace(text),
 			map[string]any{"least": fewestDents, "most": mostDents})
@@ -50,7 +52,22 @@ func ParseReed(text string) (Reed, error) {
 	if f != nil {
 		return Reed{}, f
 	}
-	return Reed{Dents: qty.Typed[qty.Density]{Is: dents, Typed: text}}, nil
+	return Reed{Dents: qty.Typed[qty.Density]{Is: dents, Typed: written}, Width: width}, nil
+}
+
+// splitWidth takes the width of the reed itself off its end, where one is
+// written after a comma: 12 dpi, 90 cm.
+func splitWidth(text string) (string, qty.Typed[qty.Length]) {
+	at := strings.LastIndex(text, ", ")
+	if at < 0 {
+		return text, qty.Typed[qty.Length]{}
+	}
+	after := strings.TrimSpace(text[at+1:])
+	l, err := qty.ParseLength(strings.TrimSpace(strings.TrimSuffix(after, "wide")))
+	if err != nil || l == 0 {
+		return text, qty.Typed[qty.Length]{}
+	}
+	return text[:at], qty.Typed[qty.Length]{Is: l, Typed: after}
 }
 
 func parseDents(text string) (qty.Density, *qty.Fault) {

@@ -162,3 +162,18 @@ func TestShedNames(t *testing.T) {
 		t.Errorf("jack is read as %v", s)
 	}
 }
+
+func TestReedWithItsWidth(t *testing.T) {
+	r, err := ParseReed("50/10 cm, 90 cm wide")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if r.Width.Is != 90*qty.Centimetre || r.Dents.Typed != "50/10 cm" {
+		t.Errorf("got %v wide, dents %q", r.Width, r.Dents.Typed)
+	}
+	for _, text := range []string{"12 dpi, wide", "12 dpi, 0 cm", "12 dpi, 90"} {
+		if _, err := ParseReed(text); err == nil {
+			t.Errorf("%q was read", text)
+		}
+	}
+}

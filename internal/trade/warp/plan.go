@@ -64,7 +64,8 @@ type Warp struct {
 	Ends      qty.Typed[int] // a fixed number of ends
 	Choose    qty.Rounding   // which neighbour of the exact ends
 	Wound     qty.Typed[qty.Length]
-	// Floats is the number of floating selvedges, 0 or 2.
+	// Floats is the number of floating selvedges: 0, 2, or 4 where each edge has
+	// two ends in its dent.
 	Floats    int
 	FloatYarn string
 	// DoubledEnds is how many working ends at each edge carry one more end.
@@ -92,9 +93,9 @@ type Weft struct {
 	Order  order.Order
 	Shares []YarnShare
 	// OfWarp estimates the weft as a share of the warp yarn; PerPiece as a
-	// length for each piece. With neither, picks are counted.
+	// length or a weight for each piece. With neither, picks are counted.
 	OfWarp   qty.Typed[qty.Share]
-	PerPiece qty.Typed[qty.Length]
+	PerPiece qty.Typed[yarn.Amount]
 	// Slack is laid into each pick, a share of the width; Crimp is said instead
 	// of it, as a share added to the width at the fell. Never both.
 	Slack, Crimp qty.Typed[qty.Share]
