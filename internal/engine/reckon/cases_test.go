@@ -73,7 +73,8 @@ var cases = []struct {
 	want map[string]string // node: value with its unit; "" wants no such node
 }{
 	{
-		"without any loss everything is the plain product", plan{},
+		"without any loss everything is the plain product",
+		plan{},
 		map[string]string{"ends": "100", "warp.needed": "40 in", "warp.wound": "45 in", "pieces[0].picks": "400", "yarns[a].need": "236.111 yd"},
 	},
 	{
@@ -257,7 +258,8 @@ var cases = []struct {
 		map[string]string{"warp.needed": "40 in", "yarns[a].each-loom": "236.111 yd", "yarns[a].need": "1888.889 yd"},
 	},
 	{
-		"in turn", plan{rest: "[class]\nin-turn = 8\n"},
+		"in turn",
+		plan{rest: "[class]\nin-turn = 8\n"},
 		map[string]string{"warp.needed": "320 in", "pieces[0].in-turn": "8"},
 	},
 	{

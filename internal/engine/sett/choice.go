@@ -62,7 +62,7 @@ func Choose(reeds []qty.Rat, w Wanted) []Choice {
 	kept := make([]int, len(reeds))
 	for _, r := range all {
 		if kept[r.Reed]++; kept[r.Reed] <= mostOfReed {
-			r.Order = turn(r.Order)
+			r.Order = turn(r.Order, w.Unit)
 			out = append(out, r.Choice)
 		}
 	}
@@ -102,6 +102,9 @@ type ranked struct {
 }
 
 func rank(c Choice, w Wanted, equal qty.Rat) ranked {
+	if w.Unit > 1 {
+		c.Order = turn(c.Order, w.Unit) // where it begins decides whether it splits a unit
+	}
 	c.Density = c.Order.Density(c.Dents)
 	c.Off = c.Density.Sub(w.Density).Div(w.Density)
 	r := ranked{Choice: c, off: c.Off.Abs()}

@@ -107,12 +107,17 @@ func spread(ends, dents int) Order {
 	return o
 }
 
-// turn starts an order where it reads best: shorter orders begin with their
-// smallest counts, orders of five dents and more are symmetrical where they can
-// be, so that both edges and the centre look alike.
-func turn(o Order) Order {
+// turn starts an order where it reads best: where it splits no unit of the
+// weave, if there is such a place; shorter orders begin with their smallest
+// counts, orders of five dents and more are symmetrical where they can be, so
+// that both edges and the centre look alike.
+func turn(o Order, unit int) Order {
 	return slices.MinFunc(turns(o), func(a, b Order) int {
-		return cmp.Or(cmp.Compare(lopsided(a), lopsided(b)), slices.Compare(a, b))
+		return cmp.Or(
+			cmp.Compare(flag(a.Splits(unit)), flag(b.Splits(unit))),
+			cmp.Compare(lopsided(a), lopsided(b)),
+			slices.Compare(a, b),
+		)
 	})
 }
 

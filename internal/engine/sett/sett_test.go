@@ -169,16 +169,18 @@ func TestChooseAgainstEveryOrder(t *testing.T) {
 	})
 }
 
-// slowBest tries every ends and dents, and gives the best key.
+// slowBest tries every number of ends, every length of order and every place to
+// begin it, and gives the best key.
 func slowBest(reeds []qty.Rat, wanted qty.Rat, unit int) string {
 	best := ""
 	for i, dents := range reeds {
 		for n := 1; n <= 8; n++ {
 			for ends := 1; ends <= 16*n; ends++ {
-				c := Choice{Reed: i, Dents: dents, Order: spread(ends, n)}
-				c.Density = c.Order.Density(dents)
-				if k := key(c, wanted, unit); best == "" || k < best {
-					best = k
+				for _, o := range turns(spread(ends, n)) {
+					c := Choice{Reed: i, Dents: dents, Order: o, Density: o.Density(dents)}
+					if k := key(c, wanted, unit); best == "" || k < best {
+						best = k
+					}
 				}
 			}
 		}
