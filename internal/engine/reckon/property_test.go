@@ -275,3 +275,33 @@ func TestBackwardsIsTheMostThatFits(t *testing.T) {
 		}
 	})
 }
+
+// Counting the picks of three repeats and multiplying comes to what laying every
+// pick out comes to.
+func TestTallyAgainstEveryPick(t *testing.T) {
+	orders := []string{
+		"(a 2, b 4) x fill", "(a 2, b 4) x fill, a 2", "a 7, (b 1, a 1) x fill, b 3", "a 5, b 2, a 1",
+		"(a 3) x fill, b 2", "a 4", "(a 2, b 2, a 2) x fill", "b 9, (a 2, c 3, a 2) x fill, c 1",
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		plan := &warp.Plan{Weft: warp.Weft{Yarn: "a"}, Warp: warp.Warp{Yarn: "a"}}
+		body, _ := order.Parse(rapid.SampledFrom(orders).Draw(t, "order"), order.Context{})
+		border, _ := order.Parse("b 3, a 2", order.Context{})
+		piece := warp.Piece{Order: body, Far: warp.FarBorder(rapid.IntRange(0, 2).Draw(t, "far"))}
+		if maybe(t, "border") {
+			piece.Border = border
+		}
+		r := &run{plan: plan}
+		pr := &pieceRun{piece: &piece, picks: r.plain(figure(qty.Frac(rapid.Int64Range(20, 400).Draw(t, "half picks"), 2), Picks))}
+		pr.near, pr.far = borderPicks(&piece)
+		got, want := r.tallyOf(pr), tallied(r.layOut(pr, qty.Rat{}))
+		if len(got) != len(want) {
+			t.Fatalf("got %v, want %v", got, want)
+		}
+		for i := range want {
+			if got[i].yarn != want[i].yarn || !got[i].n.Equal(want[i].n) || !got[i].begins.Equal(want[i].begins) {
+				t.Fatalf("got %v, want %v", got, want)
+			}
+		}
+	})
+}

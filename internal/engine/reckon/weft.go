@@ -1,8 +1,6 @@
 package reckon
 
 import (
-	"slices"
-
 	"sley/internal/trade/order"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
@@ -152,10 +150,12 @@ func (r *run) splitByOrder() {
 		if !pr.hasPicks {
 			continue
 		}
-		for _, t := range r.pickTotals(pr) {
+		for _, t := range r.tallyOf(pr) {
 			if counted[t.yarn] == nil {
 				names = append(names, t.yarn)
 			}
+			begins := t.begins.Mul(qty.Int(int64(pr.n)))
+			r.weft.changes[t.yarn] = r.weft.changes[t.yarn].Add(begins)
 			each := r.plain(figure(t.n, Picks))
 			counted[t.yarn] = append(counted[t.yarn], r.mul(Picks, pr.count, each))
 		}
@@ -168,152 +168,4 @@ func (r *run) splitByOrder() {
 		picks := r.put(yarnID(name)+"picks", sum, warp.Unsaid, About{Yarn: name})
 		r.weft.parts = append(r.weft.parts, weftPart{name, picks})
 	}
-}
-
-// picked is a number of neighbouring picks of one yarn.
-type picked struct {
-	yarn string
-	n    qty.Rat // whole unless rounding is off
-}
-
-func picksIn(list []picked) qty.Rat {
-	sum := qty.Rat{}
-	for _, p := range list {
-		sum = sum.Add(p.n)
-	}
-	return sum
-}
-
-// pickTotals gives the picks of each yarn in one piece, and notes the colour
-// changes, each counted to the yarn that begins.
-func (r *run) pickTotals(pr *pieceRun) []picked {
-	var out []picked
-	var begins []int64
-	for k, p := range r.pickOrder(pr) {
-		i := slices.IndexFunc(out, func(o picked) bool { return o.yarn == p.yarn })
-		if i < 0 {
-			i = len(out)
-			out, begins = append(out, picked{yarn: p.yarn}), append(begins, 0)
-		}
-		out[i].n = out[i].n.Add(p.n)
-		if k > 0 {
-			begins[i]++
-		}
-	}
-	for i, p := range out {
-		r.weft.changes[p.yarn] = r.weft.changes[p.yarn].Add(qty.Int(begins[i] * int64(pr.n)))
-	}
-	return out
-}
-
-// pickOrder lays the picks of one piece out, once: border, body, far border.
-func (r *run) pickOrder(pr *pieceRun) []picked {
-	if pr.order != nil {
-		return pr.order
-	}
-	near := r.borderOrder(pr)
-	body := pr.picks.Is.Sub(qty.Int(int64(pr.near + pr.far)))
-	out := r.bodyOrder(pr, body, append([]picked{}, near...))
-	if pr.far > 0 {
-		out = append(out, turned(near, pr.piece.Far == warp.Mirrored)...)
-	}
-	pr.order = mergePicks(out)
-	return pr.order
-}
-
-func (r *run) borderOrder(pr *pieceRun) []picked {
-	if !pr.piece.Border.IsZero() {
-		return picksOf(pr.piece.Border.Runs(1))
-	}
-	if pr.near > 0 {
-		return []picked{{r.weftYarn(), qty.Int(int64(pr.near))}}
-	}
-	return nil
-}
-
-func picksOf(runs []order.Run) []picked {
-	out := make([]picked, len(runs))
-	for i, run := range runs {
-		out[i] = picked{run.Name, qty.Int(int64(run.Count))}
-	}
-	return out
-}
-
-func turned(list []picked, mirrored bool) []picked {
-	out := slices.Clone(list)
-	if mirrored {
-		slices.Reverse(out)
-	}
-	return out
-}
-
-// bodyOrder adds the body to out: it repeats the order of picks and cuts it
-// off at the body's end; the group that fills where there is one, else the
-// whole order.
-func (r *run) bodyOrder(pr *pieceRun, body qty.Rat, out []picked) []picked {
-	o := pr.piece.Order
-	if o.IsZero() {
-		o = r.plan.Weft.Order
-	}
-	if o.IsZero() {
-		return append(out, picked{r.weftYarn(), body})
-	}
-	before, group, after := picksOf(o.Before()), picksOf(o.FillRuns()), picksOf(o.After())
-	if len(group) == 0 {
-		before, group = nil, before
-	}
-	room := body.Sub(picksIn(before)).Sub(picksIn(after))
-	start := len(out)
-	out = repeatTo(append(out, before...), group, room)
-	return cut(append(out, after...), start, body)
-}
-
-// repeatTo adds group to out until it makes room picks, the last time cut
-// short.
-func repeatTo(out, group []picked, room qty.Rat) []picked {
-	each := picksIn(group)
-	if each.IsZero() {
-		return out
-	}
-	if times := room.Div(each); times.Sign() > 0 {
-		out = slices.Grow(out, (times.Count(qty.Up)+1)*len(group))
-	}
-	for room.Sign() > 0 {
-		for _, p := range group {
-			if room.Sign() <= 0 {
-				break
-			}
-			p.n = qty.Min(p.n, room)
-			room = room.Sub(p.n)
-			out = append(out, p)
-		}
-	}
-	return out
-}
-
-// cut keeps the first n picks of list from index start on.
-func cut(list []picked, start int, n qty.Rat) []picked {
-	for i := start; i < len(list); i++ {
-		if n.Cmp(list[i].n) <= 0 {
-			list[i].n = qty.Max(n, qty.Rat{})
-			return list[:i+1]
-		}
-		n = n.Sub(list[i].n)
-	}
-	return list
-}
-
-// mergePicks joins neighbours of one yarn.
-func mergePicks(list []picked) []picked {
-	out := list[:0]
-	for _, p := range list {
-		switch n := len(out); {
-		case p.n.Sign() <= 0:
-		case n > 0 && out[n-1].yarn == p.yarn:
-			out[n-1].n = out[n-1].n.Add(p.n)
-		default:
-			out = append(out, p)
-		}
-	}
-	return out
 }
