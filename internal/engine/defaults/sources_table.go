@@ -16,6 +16,7 @@ func Sources() []Source {
 		{"fulling", "samples from one warp fulled, inconsequentialblogger 2022: 17 and 20 % in length, 37 and 15 % in width", Seen},
 		{"osterkamp-sett", "Peggy Osterkamp, column Ends per inch: 80 % of the maximum ordinary, 90 % upholstery, 50 to 60 % delicate", Seen},
 		{"ashenhurst", "Ashenhurst's rule, ends plus intersections (Complex Weavers study group, 1999)", Seen},
+		{"ashenhurst-working", "Ashenhurst's formula (Complex Weavers study group, 1999): few cloths reach the limit, a working sett is about three quarters of it", Seen},
 		{"wraps-half", "Gist Yarn, wraps per inch: plain weave half the wraps, twill two thirds", Seen},
 		{"osterkamp-wraps", "Peggy Osterkamp, column on Ashenhurst's rule: half the ruler's wraps divided by 0.7 is the closest plain weave", Seen},
 		{"tygart-waste", "Tygart Lake Fiber Arts, Calculating warp: 18 in for a table loom, 36 in for a floor loom", Seen},

@@ -106,7 +106,7 @@ func wefts() []Value {
 	return []Value{
 		{Key: "slack", Share: pct(3), Low: pct(2), High: pct(5), Source: "practice"},
 		{Key: "weft-reserve", Share: pct(5), Low: pct(5), High: pct(10), Source: "practice"},
-		{Key: "working-sett", Share: pct(80), Low: pct(50), High: pct(90), Source: "osterkamp-sett"},
+		{Key: "working-sett", Share: pct(75), Low: pct(50), High: pct(90), Source: "ashenhurst-working"},
 	}
 }
 

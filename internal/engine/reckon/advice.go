@@ -35,7 +35,7 @@ func (r *run) advisedSett() term {
 	v, _ := defaults.For("working-sett", r.kase)
 	working := r.byDefault("sett.working", share(v.Share), v)
 	t := r.put("sett.wanted", r.mul(Density, greatest, working), warp.InReed, About{})
-	r.from("osterkamp-sett")
+	r.from("ashenhurst-working")
 	r.shown["sett.wanted"] = t
 	return t
 }

@@ -20,6 +20,7 @@ const (
 	Given                  // the weaver wrote it
 	Default                // a starting value of ours
 	AsBuilt                // what stands on the loom
+	Found                  // found backwards
 )
 
 // About names what a node is about, for its words: which piece, yarn, shaft.

@@ -142,8 +142,11 @@ func (r *run) given(id string, f Figure, g given) term {
 		return t
 	}
 	origin := Given
-	if g.built {
+	switch {
+	case g.built:
 		origin = AsBuilt
+	case g.path != "" && g.path == r.plan.Find.What:
+		origin = Found
 	}
 	r.out.Nodes = append(r.out.Nodes, Node{
 		ID: id, Figure: f, State: g.state, About: g.about, Origin: origin,

@@ -103,7 +103,7 @@ func trimUnit(unit string) string {
 }
 
 func originName(o reckon.Origin) string {
-	return [...]string{"reckoned", "given", "default", "as-built"}[o]
+	return [...]string{"reckoned", "given", "default", "as-built", "found"}[o]
 }
 
 func baseUnit(f reckon.Figure) string {

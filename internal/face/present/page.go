@@ -120,6 +120,8 @@ func (p *pager) note(n reckon.Node) string {
 		parts = append(parts, "default")
 	case reckon.AsBuilt:
 		parts = append(parts, "as built")
+	case reckon.Found:
+		parts = append(parts, "found")
 	}
 	if n.Origin == reckon.Given && p.otherUnit(n) {
 		parts = append(parts, "written "+n.Typed)
@@ -214,6 +216,8 @@ func (u Units) Working(n reckon.Node) []string {
 		out = append(out, "default "+u.Exact(n.Figure)+", usually "+u.span(n))
 	case n.Origin == reckon.AsBuilt:
 		out = append(out, "as built: "+n.Typed)
+	case n.Origin == reckon.Found:
+		out = append(out, "found: the most, in steps read at the bench, that what is given is enough for")
 	default:
 		out = append(out, "as written: "+n.Typed)
 	}
