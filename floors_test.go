@@ -14,6 +14,7 @@ import (
 // own and itself; what lies beneath a package (draw/scene beneath draw) belongs
 // to it. Tests may look where they like.
 var house = []row{
+	{packages: []string{"internal/trade/near"}},
 	{
 		packages: []string{"internal/trade/qty", "internal/trade/problem"},
 		beside:   "quantities and problems are the ground: neither needs the other to be understood",

@@ -3,6 +3,7 @@ package planfile
 import (
 	"slices"
 
+	"sley/internal/trade/near"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/warp"
 	"sley/internal/trade/yarn"
@@ -38,13 +39,21 @@ func (d *decoder) checkSizes(pieces *node) {
 			continue
 		}
 		t := table{d: d, name: piecesTable, n: n}
-		if !t.has("length") && !d.sought(t.path("length")) {
+		if !t.meant("length") && !d.sought(t.path("length")) {
 			t.failKey("length.missing", "length", nil)
 		}
-		if i == 0 && !t.has("width") && !d.sought(t.path("width")) && !d.fixedWidth() {
+		if i == 0 && !t.meant("width") && !d.sought(t.path("width")) && !d.fixedWidth() {
 			t.failKey("width.missing", "width", nil)
 		}
 	}
+}
+
+// meant reports whether the table has the key, or one that is a slip for it and
+// has its own problem.
+func (t table) meant(key string) bool {
+	return t.has(key) || slices.ContainsFunc(t.n.items, func(c *node) bool {
+		return near.To(c.key, keys[t.name]) == key
+	})
 }
 
 // sought reports whether the file asks for what is at the path.

@@ -3,6 +3,7 @@ package planfile
 import (
 	"time"
 
+	"sley/internal/trade/near"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/warp"
 	"sley/internal/trade/yarn"
@@ -87,7 +88,7 @@ func (t table) countSystem(key string) string {
 		valid = append(valid, s.Symbol())
 	}
 	args := problem.Args{"valid": valid}
-	if close := near(n.text, valid); close != "" {
+	if close := near.To(n.text, valid); close != "" {
 		args["near"] = close
 	}
 	t.d.fail("choice.unknown", n, args)

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strings"
 	"testing"
+
+	"sley/internal/trade/near"
 )
 
 // places of the tables: a file in which %s stands for one more key of the
@@ -115,30 +117,8 @@ func TestNear(t *testing.T) {
 		{"hem", ""},
 		{strings.Repeat("length", 9), ""},
 	} {
-		if got := near(c.written, keys[piecesTable]); got != c.want {
+		if got := near.To(c.written, keys[piecesTable]); got != c.want {
 			t.Errorf("%q is near %q, want %q", c.written, got, c.want)
-		}
-	}
-}
-
-// TestDistance: the letters to change, add, leave out or swap, up to two.
-func TestDistance(t *testing.T) {
-	for _, c := range []struct {
-		a, b string
-		want int
-	}{
-		{"", "", 0},
-		{"a", "", 1},
-		{"ab", "ba", 1},
-		{"abc", "abc", 0},
-		{"abc", "abd", 1},
-		{"abcd", "acbd", 1},
-		{"abcd", "badc", 2},
-		{"warp", "weft", 3},
-		{"ab", "abcdef", 3},
-	} {
-		if got := distance(c.a, c.b); got != c.want || distance(c.b, c.a) != got {
-			t.Errorf("from %q to %q is %d, want %d", c.a, c.b, got, c.want)
 		}
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"sley/internal/trade/near"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
@@ -94,7 +95,7 @@ func nearState(written string, states []warp.State) string {
 			return ""
 		}
 	}
-	return near(words, allWords(states))
+	return near.To(words, allWords(states))
 }
 
 func stateNames(states []warp.State) []string {

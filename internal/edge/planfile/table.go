@@ -8,6 +8,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"sley/internal/trade/near"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 )
@@ -104,7 +105,7 @@ func (d *decoder) faultAt(n *node, at int, err error) {
 	args := f.Args
 	if valid, ok := args["valid"].([]string); ok && args["near"] == nil {
 		args = maps.Clone(args)
-		args["near"] = near(f.Read, valid)
+		args["near"] = near.To(f.Read, valid)
 	}
 	d.list.Add(problem.Problem{
 		Code: f.Code, Path: n.path(), Read: f.Read, Args: args,
@@ -134,7 +135,7 @@ func (d *decoder) part(code string, n *node, from int, read string, args problem
 // unknown reports a key that the table cannot have.
 func (d *decoder) unknown(name string, c *node) {
 	code, args := "key.unknown", problem.Args{"valid": keys[name], "table": tableName(name)}
-	if close := near(c.key, keys[name]); close != "" {
+	if close := near.To(c.key, keys[name]); close != "" {
 		args["near"] = close
 	} else if home := home(name, c.key); home != "" {
 		code, args["home"] = "key.elsewhere", home

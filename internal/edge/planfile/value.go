@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"sley/internal/trade/near"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 )
@@ -122,7 +123,7 @@ func (d *decoder) choiceOf(n *node, written string, valid []string) string {
 		return chosen
 	}
 	args := problem.Args{"valid": valid}
-	if close := near(chosen, valid); close != "" {
+	if close := near.To(chosen, valid); close != "" {
 		args["near"] = close
 	}
 	d.fail("choice.unknown", n, args)

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"slices"
 
+	"sley/internal/trade/near"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/yarn"
@@ -137,7 +138,7 @@ func (d *decoder) unknownYarn(name, path string, place problem.Place) {
 	p := problem.Problem{Code: "yarn.none", Path: path, Read: name, Place: place}
 	if len(d.yarns) > 0 {
 		p.Code, p.Args = "yarn.unknown", problem.Args{"valid": d.yarns}
-		if close := near(name, d.yarns); close != "" {
+		if close := near.To(name, d.yarns); close != "" {
 			p.Args["near"] = close
 		}
 	}

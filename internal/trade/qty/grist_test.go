@@ -33,7 +33,7 @@ var gristsRejected = []rejected{
 	{"3360 yd", "grist.no-unit", "3360 yd", 0, nil},
 	{"½ yd per", "grist.no-unit", "½ yd per", 0, nil},
 	{"120 m/50", "grist.no-unit", "50", 6, nil},
-	{"3360 yd/lbz", "grist.unknown-unit", "lbz", 8, map[string]any{"near": "lbs"}},
+	{"3360 yd/lbz", "grist.unknown-unit", "lbz", 8, map[string]any{"near": "lb"}},
 	{"½ texx", "grist.unknown-unit", "texx", 2, map[string]any{"near": "tex"}},
 	{"8 Ne", "grist.unknown-unit", "Ne", 2, map[string]any{"near": "nm"}},
 	{"3360 yd/m", "grist.unknown-unit", "m", 8, nil},

@@ -38,8 +38,8 @@ var lengthsRejected = []rejected{
 	{"1 234 yd", "length.no-unit", "1", 0, nil},
 	{"12-inch", "length.no-unit", "12", 0, nil},
 	{"12 ich", "length.unknown-unit", "ich", 3, map[string]any{"near": "inch"}},
-	{"1½ yrd", "length.unknown-unit", "yrd", 3, map[string]any{"near": "yard"}},
-	{"½\u202fcentimers", "length.unknown-unit", "centimers", 2, map[string]any{"near": "centimetres"}},
+	{"1½ yrd", "length.unknown-unit", "yrd", 3, map[string]any{"near": "yd"}},
+	{"½\u202fcentimers", "length.unknown-unit", "centimers", 2, map[string]any{"near": "centimetre"}},
 	{"12 x", "length.unknown-unit", "x", 3, nil},
 	{"12 oz", "length.unknown-unit", "oz", 3, nil}, // a change of every letter is not a slip
 	{"12 %", "length.unknown-unit", "%", 3, nil},

@@ -26,7 +26,7 @@ var massesRejected = []rejected{
 	{"1 lb 4", "mass.no-unit", "4", 5, nil},
 	{"5 t", "mass.unknown-unit", "t", 2, nil},
 	{"½ onces", "mass.unknown-unit", "onces", 2, map[string]any{"near": "ounces"}},
-	{"½ lbz", "mass.unknown-unit", "lbz", 2, map[string]any{"near": "lbs"}},
+	{"½ lbz", "mass.unknown-unit", "lbz", 2, map[string]any{"near": "lb"}},
 	{"5 cm", "mass.unknown-unit", "cm", 2, nil},
 	{"-5 g", "mass.negative", "-5 g", 0, nil},
 	{"9223373 kg", "mass.too-large", "9223373 kg", 0, nil},

@@ -3,7 +3,8 @@ package qty
 import (
 	"slices"
 	"strings"
-	"unicode/utf8"
+
+	"sley/internal/trade/near"
 )
 
 // system tells metric units from inches and pounds: 3 yd 4 in is one length,
@@ -99,49 +100,8 @@ func (r *reader) unit(s *scale, from int) (unit, *Fault) {
 // is one.
 func (r *reader) unknown(kind string, at int, known []string) *Fault {
 	f := r.fault(kind+".unknown-unit", at, nil)
-	if near := nearest(f.Read, known); near != "" {
-		f.Args = map[string]any{"near": near}
+	if meant := near.To(f.Read, known); meant != "" {
+		f.Args = map[string]any{"near": meant}
 	}
 	return f
-}
-
-// nearest gives the known word within two slips of the pen, and at most one
-// slip for two letters; of words that are as near, a longer one.
-func nearest(word string, known []string) string {
-	word = strings.ToLower(word)
-	length := utf8.RuneCountInString(word)
-	best, slips := "", min(2, length/2)
-	if length > 20 {
-		return ""
-	}
-	for _, k := range known {
-		d := distance(word, k)
-		if d < slips || d == slips && len(k) > len(best) {
-			best, slips = k, d
-		}
-	}
-	return best
-}
-
-// distance counts the letters to put in, leave out or change to turn a into b
-// (Levenshtein 1966).
-func distance(a, b string) int {
-	from, to := []rune(a), []rune(b)
-	row := make([]int, len(to)+1)
-	for j := range row {
-		row[j] = j
-	}
-	for i, c := range from {
-		diagonal := row[0]
-		row[0] = i + 1
-		for j, e := range to {
-			change := diagonal
-			if c != e {
-				change++
-			}
-			diagonal = row[j+1]
-			row[j+1] = min(change, row[j]+1, row[j+1]+1)
-		}
-	}
-	return row[len(to)]
 }

@@ -3,6 +3,7 @@ package yarn
 import (
 	"slices"
 
+	"sley/internal/trade/near"
 	"sley/internal/trade/qty"
 )
 
@@ -75,8 +76,8 @@ func ParseFibre(text string) (Fibre, error) {
 		return fibre, nil
 	}
 	args := map[string]any{"valid": fibreNames(false)}
-	if near := nearest(text, fibreNames(true)); near != "" {
-		args["near"] = near
+	if meant := near.To(text, fibreNames(true)); meant != "" {
+		args["near"] = meant
 	}
 	return Fibre{}, &qty.Fault{Code: "fibre.unknown", Read: text, Args: args}
 }

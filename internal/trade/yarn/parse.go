@@ -5,6 +5,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"sley/internal/trade/near"
 	"sley/internal/trade/qty"
 )
 
@@ -143,8 +144,8 @@ func (w *written) otherwise() (Strand, *qty.Fault) {
 // unknown says that the words name no system that is known.
 func (w *written) unknown(word string) *qty.Fault {
 	args := map[string]any{"valid": symbols()}
-	if near := nearest(word, names()); near != "" {
-		args["near"] = near
+	if meant := near.To(word, names()); meant != "" {
+		args["near"] = meant
 	}
 	f := w.fault("count.system", args)
 	if at := strings.Index(w.text, word); at >= 0 {

@@ -3,6 +3,7 @@ package yarn
 import (
 	"strings"
 
+	"sley/internal/trade/near"
 	"sley/internal/trade/qty"
 )
 
@@ -110,8 +111,8 @@ func ParsePutUp(text string) (PutUp, error) {
 
 func unknownPackage(text, rest string) *qty.Fault {
 	args := map[string]any{"valid": PackageNames()}
-	if near := nearest(rest, PackageNames()); near != "" {
-		args["near"] = near
+	if meant := near.To(rest, PackageNames()); meant != "" {
+		args["near"] = meant
 	}
 	at := len([]rune(strings.TrimSuffix(text, rest)))
 	return &qty.Fault{Code: "putup.package", Read: strings.TrimSpace(rest), At: at, Args: args}

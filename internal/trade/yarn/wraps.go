@@ -3,6 +3,7 @@ package yarn
 import (
 	"strings"
 
+	"sley/internal/trade/near"
 	"sley/internal/trade/qty"
 )
 
@@ -35,8 +36,8 @@ func ParseWrapKind(text string) (WrapKind, error) {
 		}
 	}
 	args := map[string]any{"valid": WrapKindNames()}
-	if near := nearest(text, WrapKindNames()); near != "" {
-		args["near"] = near
+	if meant := near.To(text, WrapKindNames()); meant != "" {
+		args["near"] = meant
 	}
 	return UnsaidWraps, &qty.Fault{Code: "wraps.kind", Read: strings.TrimSpace(text), Args: args}
 }
