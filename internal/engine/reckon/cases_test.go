@@ -158,6 +158,11 @@ var cases = []struct {
 		map[string]string{"pieces[0].picks": "403", "pieces[0].on-loom": "40.3 in"},
 	},
 	{
+		"borders longer than the piece stand alone: 250 + 250 of 400 picks",
+		plan{piece: "border = 250\n"},
+		map[string]string{"pieces[0].picks": "500"},
+	},
+	{
 		"no far border: 12 + 6 k + 1, nearest",
 		plan{piece: "motif = \"6 + 1\"\nborder = 12\nfar-border = \"none\"\n", rest: "[rounding]\npicks = \"nearest\"\n"},
 		map[string]string{"pieces[0].picks": "403"},

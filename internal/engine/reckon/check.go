@@ -204,6 +204,7 @@ func (r *run) checkLengths() {
 	}
 	for i := range r.pieces {
 		pr := &r.pieces[i]
+		r.checkBorder(pr)
 		loom, known := pr.states[warp.OnLoom]
 		if !known {
 			r.tell("tape.unknown", pr.id+"length", pr.piece.Length.Typed, nil)
@@ -211,6 +212,15 @@ func (r *run) checkLengths() {
 		if known && pr.states[warp.Straight].Is.Less(loom.Is) {
 			r.tell("allowance.relaxation", pr.id+"length", pr.piece.Length.Typed, problem.Args{"loom": loom.Figure, "warp": pr.states[warp.Straight].Figure})
 		}
+	}
+}
+
+// checkBorder says when the borders alone are longer than the piece wanted.
+func (r *run) checkBorder(pr *pieceRun) {
+	exact, ok := r.out.Node(pr.id + "picks.exact")
+	fixed := qty.Int(int64(pr.near + pr.far + pr.piece.Balance))
+	if ok && exact.Is.Less(fixed) {
+		r.warn("border.long", pr.id+"border", pr.piece.Border.Text, problem.Args{"border": figure(fixed, Picks), "picks": figure(exact.Is.Ceil(), Picks)})
 	}
 }
 

@@ -103,6 +103,11 @@ var checkWords = map[string]words{
 		"",
 		"weave the changes by their picks",
 	},
+	"border.long": {
+		"the borders and the balancing picks take {border} picks and the piece wanted has {picks}",
+		"the piece comes out longer than wanted, all border",
+		"make the borders shorter, write far-border = \"none\", or make the piece longer",
+	},
 	"weft.no-grist": {
 		"the weft is given as a weight, and how long {yarn} is in it is not known",
 		"its length cannot be reckoned",
