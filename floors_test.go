@@ -14,6 +14,7 @@ import (
 // own and itself; what lies beneath a package (draw/scene beneath draw) belongs
 // to it. Tests may look where they like.
 var house = []row{
+	{packages: []string{"third_party/fonts"}}, // letters as bytes: beneath all that draws
 	{packages: []string{"internal/trade/near"}},
 	{
 		packages: []string{"internal/trade/qty", "internal/trade/problem"},
@@ -126,6 +127,9 @@ var vague = names{
 var modules = []module{
 	{"github.com/spf13/cobra", []string{"internal/face/cli"}, "commands, their help and completion"},
 	{"github.com/pelletier/go-toml/v2", []string{"internal/edge/planfile"}, "the plan file is TOML, read strictly"},
+	{"codeberg.org/go-pdf/fpdf", []string{"internal/edge/render/pdf"}, "it panics on letters it does not know: behind our own scene it meets none"},
+	{"golang.org/x/image", []string{"internal/engine/draw/letter", "internal/edge/render/png"}, "letters are read and filled there; all others ask package letter"},
+	{"golang.org/x/text", []string{"internal/engine/draw/letter"}, "accents are joined and taken apart where letters are chosen"},
 	{"github.com/google/go-cmp", nil, "differences of values in tests"},
 	{"pgregory.net/rapid", nil, "properties in tests"},
 	{"github.com/rogpeppe/go-internal/testscript", nil, "commands as transcripts in tests"},

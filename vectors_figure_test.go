@@ -84,6 +84,7 @@ func (d *reckoned) figure(v vector) qty.Rat {
 var kindNames = map[reckon.Kind]string{
 	reckon.Ends: "ends", reckon.Picks: "picks", reckon.Dents: "dents",
 	reckon.Heddles: "heddles", reckon.Pieces: "pieces",
+	reckon.Number: "number",
 }
 
 // inUnit turns a figure into the unit a row names; a figure of another kind is

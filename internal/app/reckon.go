@@ -6,14 +6,15 @@ import (
 	"sley/internal/edge/planfile"
 	"sley/internal/engine/reckon"
 	"sley/internal/trade/problem"
+	"sley/internal/trade/warp"
 )
 
 // ReckonPlan reads the text of a plan file, named for messages, and reckons it,
 // backwards where it says what to find. find, when not empty, stands in for
-// the plan's own find.what. The result is nil when the plan has errors; the
+// the plan's own [find]. The result is nil when the plan has errors; the
 // list holds the problems of the file and of the reckoning, in their places.
 func ReckonPlan(name string, text []byte, find string, workings bool) (*reckon.Result, *problem.List) {
-	plan, places, list := planfile.Decode(name, text)
+	plan, places, list := planfile.DecodeFor(name, text, find)
 	if find != "" && !list.Failed() && !reckon.Findable(plan, find) {
 		list.Fail("find.path", "--find", find, problem.Args{"valid": reckon.FindPaths(plan)})
 	}
@@ -21,10 +22,15 @@ func ReckonPlan(name string, text []byte, find string, workings bool) (*reckon.R
 		return nil, list
 	}
 	if find != "" {
-		plan.Find.What = find
+		plan.Find = warp.Find{What: find}
 	}
 	result := reckon.Solve(plan, reckon.Options{Workings: workings, Tape: true})
-	list.Append(&result.Problems)
+	for _, p := range result.Problems.All() {
+		if p.Path == "find.what" && find != "" {
+			p.Path = "--find" // it stands on the command line, not in the file
+		}
+		list.Add(p)
+	}
 	list.Locate(places.Find)
 	return result, list
 }

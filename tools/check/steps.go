@@ -21,6 +21,7 @@ var allSteps = []step{
 	{"staticcheck", "staticcheck finds nothing", checkStatic},
 	{"deadcode", "every function is reached from a main package or a test", checkDead},
 	{"tidy", "go.mod names what is used, and the modules are the ones it was written for", checkTidy},
+	{"judges", "the programs that judge what sley writes are there: qpdf and poppler", checkJudges},
 	{"tests", "every test passes; where CI is set, none is skipped", checkTests},
 	{"race", "the packages that work side by side pass under the race detector", checkRace},
 	{"build", "sley builds for every system, each file under 40 MB", checkBuild},

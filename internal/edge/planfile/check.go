@@ -56,8 +56,11 @@ func (t table) meant(key string) bool {
 	})
 }
 
-// sought reports whether the file asks for what is at the path.
+// sought reports whether what is at the path is to be found.
 func (d *decoder) sought(path string) bool {
+	if d.find != "" {
+		return d.find == path
+	}
 	what := d.top.child("find").child("what")
 	return what != nil && what.text == path
 }

@@ -18,6 +18,7 @@ type decoder struct {
 	top   *node
 	plan  *warp.Plan
 	yarns []string        // the names of the yarns, in the order of the file
+	find  string          // what is to be found, in the place of the file's own find.what
 	said  map[string]bool // faults of named groups that were reported
 }
 
@@ -26,9 +27,15 @@ type decoder struct {
 // read is left unsaid. Places knows where each value stands, for the problems
 // that later reckoning finds. Decode never fails in another way.
 func Decode(file string, text []byte) (*warp.Plan, Places, *problem.List) {
+	return DecodeFor(file, text, "")
+}
+
+// DecodeFor decodes a plan in which find is to be found, in the place of what
+// the file itself looks for: what is to be found need not be written.
+func DecodeFor(file string, text []byte, find string) (*warp.Plan, Places, *problem.List) {
 	text = bytes.TrimPrefix(text, []byte("\ufeff"))
 	d := &decoder{
-		src: newSource(file, text), list: &problem.List{},
+		src: newSource(file, text), list: &problem.List{}, find: find,
 		plan: &warp.Plan{}, top: &node{kind: tableKind}, said: map[string]bool{},
 	}
 	if bad := readable(d.src); bad != nil {
@@ -58,6 +65,7 @@ func (d *decoder) read() {
 	d.readWarp(t.at("warp"))
 	d.readWeft(t.at("weft"))
 	d.readSampling(t.at("sampling"))
+	d.readWinding(t.at("winding"))
 	d.readLoom(t.at("loom"))
 	d.readRounding(t.at("rounding"))
 	d.readWork(t.at("work"))

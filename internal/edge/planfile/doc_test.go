@@ -16,7 +16,7 @@ const formatDoc = "../../../docs/planfile.md"
 // tables with a column of keys.
 var tablesOfDoc = []string{
 	topTable, unitsTable, piecesTable, hemTable, fringeTable, linksTable, yarnTable, skeinTable,
-	warpTable, floatsTable, doubledTable, secondTable, weftTable, samplingTable, loomTable,
+	warpTable, floatsTable, doubledTable, secondTable, weftTable, samplingTable, windingTable, loomTable,
 	wasteTable, roundingTable, workTable, classTable, builtTable, wovenTable, findTable,
 }
 

@@ -79,10 +79,13 @@ func (d *decoder) limits(n *node) bool {
 		}
 		return d.limited(n, join("yarns", name)+".stock")
 	}
-	if n.text == "warp.wound" {
+	switch n.text {
+	case "warp.wound":
 		return d.limited(n, "warp.wound", "built.wound")
+	case join("loom", "beam-holds"), join("loom", "width"):
+		return d.limited(n, n.text)
 	}
-	d.fail("find.limit", n, problem.Args{"valid": []string{"warp.wound", "yarns.NAME"}})
+	d.fail("find.limit", n, problem.Args{"valid": []string{"warp.wound", "yarns.NAME", join("loom", "beam-holds"), join("loom", "width")}})
 	return false
 }
 

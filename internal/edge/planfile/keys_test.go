@@ -24,6 +24,7 @@ var tablesInFiles = map[string][2]string{
 	secondTable:   {"sley = 1\n[warp]\nsecond-beam = { %s }\n", "warp.second-beam."},
 	weftTable:     {"sley = 1\n[weft]\n%s\n", "weft."},
 	samplingTable: {"sley = 1\n[sampling]\n%s\n", "sampling."},
+	windingTable:  {"sley = 1\n[winding]\n%s\n", "winding."},
 	loomTable:     {"sley = 1\n[loom]\n%s\n", "loom."},
 	wasteTable:    {"sley = 1\n[loom]\nwaste = { %s }\n", "loom.waste."},
 	roundingTable: {"sley = 1\n[rounding]\n%s\n", "rounding."},
@@ -83,7 +84,7 @@ func TestEveryKeyIsInTheWholeFile(t *testing.T) {
 	_, places, _ := Decode("plan.toml", []byte(wholeText(t)))
 	seen := map[string]bool{}
 	walk(places.top, func(n *node) { seen[n.key] = true })
-	instead := map[string]bool{"both": true, "in-turn": true, "crimp": true, "per-piece": true}
+	instead := map[string]bool{"both": true, "in-turn": true, "crimp": true, "per-piece": true, "pegs": true, "mill": true}
 	for name, valid := range keys {
 		for _, key := range valid {
 			if !seen[key] && !instead[key] && name != linksTable && name != pieceLinks {

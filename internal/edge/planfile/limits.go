@@ -30,13 +30,14 @@ const (
 // bound is the range a length must lie in. A length of none is said by leaving
 // the key out, so a size has to be more than 0.
 type bound struct {
-	zero bool // 0 is allowed
-	most qty.Length
+	zero  bool // 0 is allowed
+	least qty.Length
+	most  qty.Length
 }
 
 var (
-	pieceLength = bound{most: 500 * qty.Metre}
-	pieceWidth  = bound{most: 10 * qty.Metre}
+	pieceLength = bound{least: qty.Millimetre, most: 500 * qty.Metre}
+	pieceWidth  = bound{least: qty.Millimetre, most: 10 * qty.Metre}
 	detail      = bound{zero: true, most: 10 * qty.Metre}      // hems, gaps, waste
 	wholeWarp   = bound{most: 10 * qty.Kilometre}              // wound, on a beam
 	yarnLength  = bound{most: 100_000 * qty.Kilometre}         // in stock
@@ -49,6 +50,8 @@ func (d *decoder) fits(n *node, l qty.Length, b bound) bool {
 	switch {
 	case l <= 0 && !b.zero:
 		d.fail("length.zero", n, nil)
+	case l < b.least:
+		d.fail("length.small", n, problem.Args{"least": b.least})
 	case l > b.most:
 		d.fail("length.range", n, problem.Args{"most": b.most})
 	default:
@@ -71,6 +74,7 @@ func (t table) length(key string, b bound) qty.Typed[qty.Length] {
 const (
 	wantLength  = `a length with its unit, as "28 in"`
 	wantDensity = `a number of threads over a length, as "24 epi"`
+	wantPicks   = `a number of picks over a length, as "22 ppi"`
 	wantShare   = `a share, as "8 %"`
 	wantAllow   = `an allowance, as "8 %" or "3 in per yd"`
 	wantOrder   = `an order of threads, as "blue 12, white 4"`

@@ -76,11 +76,21 @@ func picks(text string, least int) (int, bool) {
 	return n, ok && n >= least && n <= mostMotif
 }
 
+// borderNumber reads a border that is only a number of picks, in quotes too.
+func borderNumber(n *node) (int, bool) {
+	if n == nil || n.kind != textKind {
+		return 0, false
+	}
+	return picks(n.text, 1)
+}
+
 // borders reads the border at the near end and what becomes of it at the far
 // end.
 func (t table) borders(p *warp.Piece) {
 	n := t.at("border")
-	if n != nil && n.kind == wholeKind {
+	if picks, bare := borderNumber(n); bare {
+		p.BorderPicks = picks
+	} else if n != nil && n.kind == wholeKind {
 		p.BorderPicks = t.whole("border", 1, mostMotif).Is
 	} else {
 		p.Border = t.order("border", order.Stripes)

@@ -18,6 +18,7 @@ const (
 	secondTable   = "warp.second-beam"
 	weftTable     = "weft"
 	samplingTable = "sampling"
+	windingTable  = "winding"
 	loomTable     = "loom"
 	wasteTable    = "loom.waste"
 	roundingTable = "rounding"
@@ -37,7 +38,7 @@ var keys = map[string][]string{
 	topTable: {
 		"sley", "name", "note", "date", "weave", "wash", "tape", "gap", "header", "units",
 		"pieces", "allowances", "extras", "yarns", "groups", "warp", "weft", "sampling",
-		"loom", "rounding", "work", "class", "built", "find",
+		"winding", "loom", "rounding", "work", "class", "built", "find",
 	},
 	unitsTable: {"length", "yarn", "weight", "density", "count"},
 	piecesTable: {
@@ -64,6 +65,7 @@ var keys = map[string][]string{
 		"reserve", "tail", "hemstitch", "repairs", "bobbin", "bobbin-end",
 	},
 	samplingTable: {"length", "cut-off", "weft"},
+	windingTable:  {"board", "pegs", "mill", "together", "bout", "tie", "raddle", "section"},
 	loomTable: {
 		"name", "shafts", "treadles", "shed", "width", "reeds", "heddles", "waste",
 		"beam-holds", "beams",

@@ -39,7 +39,11 @@ func (t table) size(key string, states []warp.State, b bound) warp.Size {
 
 // sett gives a density with the state it is in: "24 epi finished".
 func (t table) sett(key string, states []warp.State) warp.Sett {
-	n, text, ok := t.words(key, wantDensity)
+	want := wantDensity
+	if key == "picks" {
+		want = wantPicks
+	}
+	n, text, ok := t.words(key, want)
 	if !ok {
 		return warp.Sett{}
 	}

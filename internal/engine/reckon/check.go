@@ -4,6 +4,7 @@ import (
 	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
+	"sley/internal/trade/yarn"
 )
 
 // Limits of the checks. A warning that fires on good practice is a defect, so
@@ -15,6 +16,8 @@ var (
 	reedFull  = qty.Frac(90, 100) // of that air; common practice, no source
 	offSett   = qty.Frac(1, 100)  // of the sett: differences up to it count as equal
 	offWidth  = qty.Frac(3, 100)  // of the width wanted; common practice, no source
+	offFitted = qty.Frac(5, 100)  // where whole repeats were fitted; common practice, no source
+	offLength = qty.Frac(10, 100) // of the length wanted, by whole motifs; common practice, no source
 	tightYarn = qty.Frac(2, 100)  // of the yarn needed; common practice, no source
 )
 
@@ -25,6 +28,7 @@ func (r *run) check() {
 	r.checkHeddles()
 	r.checkReed()
 	r.checkSett()
+	r.checkPicks()
 	r.checkEdges()
 	r.checkWidths()
 	r.checkLengths()
@@ -42,14 +46,20 @@ func (r *run) tell(code, path, read string, args problem.Args) {
 
 func (r *run) checkLoom() {
 	l := &r.plan.Loom
-	if w := l.Width; w.Given() && w.Is.Rat().Less(r.cloth.occupied.Is) {
-		r.warn("loom.width", "loom.width", w.Typed, problem.Args{"width": length(w.Is), "needs": r.cloth.occupied.Figure})
+	if w := l.Width; w.Given() {
+		r.givenLength("loom.width", "loom.width", w)
+		if w.Is.Rat().Less(r.cloth.occupied.Is) {
+			r.warn("loom.width", "loom.width", w.Typed, problem.Args{"width": length(w.Is), "needs": r.cloth.occupied.Figure})
+		}
 	}
 	for i := range r.plan.Pieces {
 		r.checkInReed(i)
 	}
-	if b := l.BeamHolds; b.Given() && b.Is.Rat().Less(r.warpIs.wound.Is) {
-		r.warn("loom.beam", "loom.beam-holds", b.Typed, problem.Args{"holds": length(b.Is), "wound": r.warpIs.wound.Figure})
+	if b := l.BeamHolds; b.Given() {
+		r.givenLength("loom.beam-holds", "loom.beam-holds", b)
+		if b.Is.Rat().Less(r.warpIs.wound.Is) {
+			r.warn("loom.beam", "loom.beam-holds", b.Typed, problem.Args{"holds": length(b.Is), "wound": r.warpIs.wound.Figure})
+		}
 	}
 	two := false
 	for _, s := range r.out.Stripes {
@@ -79,11 +89,18 @@ func (r *run) checkHeddles() {
 	if l.Shafts > 0 && t.MaxShaft() > l.Shafts {
 		r.warn("loom.shafts", "warp.threading", t.Text, problem.Args{"shafts": l.Shafts, "needs": t.MaxShaft()})
 	}
+	if need := r.weave().Shafts; l.Shafts > 0 && t.IsZero() && l.Shafts < need {
+		r.warn("loom.weave", "loom.shafts", itoa(l.Shafts), problem.Args{"weave": r.weave().Name, "needs": need})
+	}
+	var shafts, short []string
 	for shaft := 1; shaft <= len(l.Heddles); shaft++ {
 		spare, ok := r.out.Node("heddles.spare[" + itoa(shaft) + "]")
 		if ok && spare.Is.Sign() < 0 {
-			r.warn("loom.heddles", "loom.heddles", "", problem.Args{"shaft": shaft, "short": figure(spare.Is.Neg(), Heddles)})
+			shafts, short = append(shafts, itoa(shaft)), append(short, spare.Is.Neg().String())
 		}
+	}
+	if len(short) > 0 {
+		r.warn("loom.heddles", "loom.heddles", "", problem.Args{"shafts": shafts, "short": short})
 	}
 }
 
@@ -93,20 +110,29 @@ func (r *run) checkReed() {
 		return
 	}
 	chosen := r.out.Sleying[0]
-	if offSett.Less(chosen.Off.Abs()) {
+	if offSett.Less(chosen.Off.Abs()) && !r.proposed() {
 		wanted, _ := r.out.Node("sett.wanted")
 		r.tell("sett.off", "warp.sett", wanted.Typed, problem.Args{"exact": c.density.Figure, "off": share(chosen.Off)})
 	}
-	y, ok := r.warpYarn()
-	if !ok || y.Grist().IsZero() {
-		return
+	if fill, known := r.crowding(chosen); known && reedFull.Less(fill) {
+		r.warn("reed.full", "warp.sett", r.out.Reeds[chosen.Reed].Name, problem.Args{"fill": share(fill), "ends": c.order.Most(), "yarn": r.warpName()})
 	}
-	perDent := y.Diameters().Div(qty.Inch.Rat()).Mul(reedAir).Div(c.dents.Is)
-	most := qty.Int(int64(c.order.Most()))
-	if fill := most.Div(perDent); reedFull.Less(fill) {
-		r.warn("reed.full", "warp.sett", r.out.Reeds[chosen.Reed].Name, problem.Args{
-			"fill": share(fill), "ends": c.order.Most(), "yarn": y.Name,
-		})
+	r.checkCrammed()
+}
+
+// checkCrammed says where a stripe's own density has no order in the reed
+// chosen.
+func (r *run) checkCrammed() {
+	for _, run := range r.plan.Warp.Stripes.Totals(1) {
+		if !run.Density.Given() {
+			continue
+		}
+		wanted := run.Density.Is.PerNM()
+		exact, order := r.cram(wanted)
+		off := exact.Sub(wanted).Div(wanted)
+		if offSett.Less(off.Abs()) {
+			r.tell("sett.stripe-off", "warp.stripes", run.Density.Typed, problem.Args{"exact": density(exact), "off": share(off), "order": order.String()})
+		}
 	}
 }
 
@@ -149,6 +175,32 @@ func (r *run) checkWraps() {
 	}
 }
 
+// checkPicks says when more picks are wanted than there is room for: picks of
+// plain, twill, satin and basket touch at the yarn's diameters, and of any weave
+// those of one face do at twice as many.
+func (r *run) checkPicks() {
+	y, ok := r.plan.YarnNamed(r.weftYarn())
+	if !ok || y.Grist().IsZero() || !r.weft.hasPicks || r.hasOrders() {
+		return
+	}
+	room := y.Diameters().Div(qty.Inch.Rat())
+	if !touching(r.weave().Name) {
+		room = room.Mul(qty.Int(2))
+	}
+	if picks := r.pieces[0].ppi; room.Less(picks.Is) {
+		r.warn("picks.close", "weft.picks", r.plan.Weft.Picks.Typed, problem.Args{"picks": picks.Figure, "room": density(room), "yarn": y.Name})
+	}
+}
+
+// touching names the weaves whose picks lie side by side, one to a shed.
+func touching(weave string) bool {
+	switch weave {
+	case "plain", "basket", "2/1 twill", "2/2 twill", "3/1 twill", "point twill", "satin", "huck", "lace", "waffle":
+		return true
+	}
+	return false
+}
+
 func (r *run) checkEdges() {
 	if n := r.cloth.layers; n > 1 && !r.cloth.ends.Is.Div(qty.Int(int64(n))).IsInt() {
 		r.warn("layers.uneven", "warp.layers", itoa(n), problem.Args{"ends": r.cloth.ends.Figure, "layers": n})
@@ -166,22 +218,29 @@ func (r *run) checkWidths() {
 		if !ok {
 			continue
 		}
-		off := r.settled().Sub(reed.Is).Div(reed.Is)
-		if offWidth.Less(off.Abs()) {
+		off := r.cloth.inReed.Is.Sub(reed.Is).Div(reed.Is)
+		if most := r.widthMayBeOff(reed.Is); most.Less(off.Abs()) {
 			p := &r.plan.Pieces[i]
-			r.tell("width.off", pieceID(i)+"width", p.Width.Typed, problem.Args{"off": share(off), "comes": r.cloth.finished.Figure})
+			r.tell(wider("width", off), pieceID(i)+"width", p.Width.Typed, problem.Args{"off": share(off.Abs()), "comes": r.cloth.finished.Figure})
 		}
 	}
 }
 
-// settled is the reed width that was aimed at: what the widest piece wants
-// where whole repeats were fitted to it, else what the ends that were fixed come
-// to. Fitting whole repeats is no fault of the plan.
-func (r *run) settled() qty.Rat {
-	if r.cloth.fitted {
-		return r.cloth.wanted.Is
+// widthMayBeOff is how far the width may be off before it is told: what is
+// usual, and more where whole repeats were fitted to the widest piece.
+func (r *run) widthMayBeOff(wanted qty.Rat) qty.Rat {
+	if r.cloth.fitted && wanted.Equal(r.cloth.wanted.Is) {
+		return offFitted
 	}
-	return r.cloth.inReed.Is
+	return offWidth
+}
+
+// wider names a figure that is off by its direction.
+func wider(what string, off qty.Rat) string {
+	if off.Sign() < 0 {
+		return what + ".under"
+	}
+	return what + ".over"
 }
 
 // checkStripes says when stripes without a filling group do not come to a
@@ -200,11 +259,14 @@ func (r *run) checkLengths() {
 	w := &r.warpIs
 	if w.spare.Is.Sign() < 0 {
 		wound, _ := r.out.Node("warp.wound")
-		r.warn("warp.short", wound.Path, wound.Typed, problem.Args{"short": figure(w.spare.Is.Neg(), Length), "needed": w.needed.Figure})
+		needed, _ := r.out.Node("warp.needed")
+		short := Node{ID: "warp.short", Figure: figure(w.spare.Is.Neg(), Length)}
+		r.warn("warp.short", wound.Path, wound.Typed, problem.Args{"short": short, "needed": needed})
 	}
 	for i := range r.pieces {
 		pr := &r.pieces[i]
 		r.checkBorder(pr)
+		r.checkLength(pr)
 		loom, known := pr.states[warp.OnLoom]
 		if !known {
 			r.tell("tape.unknown", pr.id+"length", pr.piece.Length.Typed, nil)
@@ -212,6 +274,18 @@ func (r *run) checkLengths() {
 		if known && pr.states[warp.Straight].Is.Less(loom.Is) {
 			r.tell("allowance.relaxation", pr.id+"length", pr.piece.Length.Typed, problem.Args{"loom": loom.Figure, "warp": pr.states[warp.Straight].Figure})
 		}
+	}
+}
+
+// checkLength says when whole motifs bring the piece far from the length wanted.
+func (r *run) checkLength(pr *pieceRun) {
+	wanted, state := pr.piece.Length.Is.Rat(), pr.piece.Length.State
+	n, ok := r.out.Node(pr.id + "comes-out")
+	if state != warp.Finished || !ok || wanted.IsZero() {
+		return
+	}
+	if off := n.Is.Sub(wanted).Div(wanted); offLength.Less(off.Abs()) {
+		r.tell(wider("length", off), pr.id+"length", pr.piece.Length.Typed, problem.Args{"off": share(off.Abs()), "comes": n})
 	}
 }
 
@@ -239,6 +313,16 @@ func (r *run) checkNames() {
 	}
 }
 
+// checkGrist says when a stock, a put-up or a price cannot be reckoned with
+// because nothing says how long the yarn is in its weight.
+func (r *run) checkGrist(id string, y *yarn.Yarn) {
+	_, used := r.out.Node(id + "need")
+	weighed := y.Stock.Is.Mass > 0 || y.PutUp.Is.Mass > 0 || y.PriceMass > 0
+	if used && weighed && y.Grist().IsZero() {
+		r.warn("yarn.no-grist", "yarns."+y.Name, y.Name, problem.Args{"yarn": y.Name})
+	}
+}
+
 // checkYarns says where the yarn in hand is short and nothing says how to buy
 // more, and where hardly any is left over.
 func (r *run) checkYarns() {
@@ -249,14 +333,15 @@ func (r *run) checkYarns() {
 			continue
 		}
 		id := yarnID(name)
+		r.checkGrist(id, y)
 		left, has := r.out.Node(id + "stock-left")
 		if has && left.Is.Sign() < 0 && !y.PutUp.Given() {
-			r.warn("yarn.short", "yarns."+name+".stock", y.Stock.Typed, problem.Args{"yarn": name, "short": figure(left.Is.Neg(), YarnLength)})
+			r.warn("yarn.short", "yarns."+name+".stock", y.Stock.Typed, problem.Args{"yarn": name, "short": Node{ID: id + "short", Figure: figure(left.Is.Neg(), YarnLength)}})
 		}
 		over, bought := r.out.Node(id + "left")
 		need, _ := r.out.Node(id + "need")
 		if bought && over.Is.Less(need.Is.Mul(tightYarn)) {
-			r.tell("yarn.tight", "yarns."+name+".put-up", y.PutUp.Typed, problem.Args{"yarn": name, "left": over.Figure})
+			r.tell("yarn.tight", "yarns."+name+".put-up", y.PutUp.Typed, problem.Args{"yarn": name, "left": over})
 		}
 	}
 }

@@ -12,13 +12,15 @@ func (r *run) buy(u *yarnUse, y *yarn.Yarn) {
 	if need.Is.IsZero() {
 		return // all of it is in hand
 	}
+	pay := need
 	if holds, ok := r.holds(u, y); ok && !r.exact() {
 		n := r.put(u.id+"put-ups", r.whole(r.div(PutUps, need, holds), qty.Up), warp.Unsaid, u.about)
 		bought := r.put(u.id+"bought", r.mul(YarnLength, n, holds), warp.Unsaid, u.about)
 		r.put(u.id+"left", r.sub(bought, need), warp.Unsaid, u.about)
 		r.costOfPutUps(u, y, n)
+		pay = bought
 	}
-	r.costByWeight(u, y, need)
+	r.costByWeight(u, y, pay)
 }
 
 // afterStock is what must be bought beyond the yarn in hand.
@@ -67,7 +69,15 @@ func (r *run) holds(u *yarnUse, y *yarn.Yarn) (term, bool) {
 	return r.put(u.id+"put-up", r.mul(YarnLength, weight, r.shown[u.id+"grist"]), warp.Unsaid, u.about), true
 }
 
-func money(m qty.Money) Figure { return Figure{Is: m.Minor, Kind: Money, Currency: m.Currency} }
+// money gives an amount with its currency's code; signs that stand for one
+// currency only are read as it.
+func money(m qty.Money) Figure {
+	currency := m.Currency
+	if code, ok := map[string]string{"€": "EUR", "£": "GBP"}[currency]; ok {
+		currency = code
+	}
+	return Figure{Is: m.Minor, Kind: Money, Currency: currency}
+}
 
 func (r *run) costOfPutUps(u *yarnUse, y *yarn.Yarn, n term) {
 	if !y.Price.Given() || y.PriceMass > 0 {
@@ -75,19 +85,19 @@ func (r *run) costOfPutUps(u *yarnUse, y *yarn.Yarn, n term) {
 	}
 	each := r.given(u.id+"price", money(y.Price.Is), given{path: "yarns." + u.name + ".price", typed: y.Price.Typed, about: u.about})
 	cost := r.mul(Money, n, each)
-	cost.Currency = y.Price.Is.Currency
+	cost.Currency = money(y.Price.Is).Currency
 	r.costs = append(r.costs, r.put(u.id+"cost", cost, warp.Unsaid, u.about))
 }
 
-// costByWeight prices the yarn needed where its price is for a weight.
-func (r *run) costByWeight(u *yarnUse, y *yarn.Yarn, need term) {
+// costByWeight prices the yarn that is bought where its price is for a weight.
+func (r *run) costByWeight(u *yarnUse, y *yarn.Yarn, pay term) {
 	if !y.Price.Given() || y.PriceMass == 0 || u.grist.IsZero() {
 		return
 	}
 	price := r.given(u.id+"price", money(y.Price.Is), given{path: "yarns." + u.name + ".price", typed: y.Price.Typed, about: u.about})
-	weight := r.div(Weight, need, r.shown[u.id+"grist"])
+	weight := r.div(Weight, pay, r.shown[u.id+"grist"])
 	cost := r.div(Money, r.mul(Money, weight, price), r.plain(figure(y.PriceMass.Rat(), Weight)))
-	cost.Currency = y.Price.Is.Currency
+	cost.Currency = money(y.Price.Is).Currency
 	r.costs = append(r.costs, r.put(u.id+"cost", cost, warp.Unsaid, u.about))
 }
 
@@ -135,6 +145,6 @@ func (r *run) time() {
 	wage := r.given("work.wage", money(w.Wage.Is), given{path: "work.wage", typed: w.Wage.Typed})
 	hours := r.plain(figure(qty.Int(3600), Seconds))
 	pay := r.div(Money, r.mul(Money, total, wage), hours)
-	pay.Currency = w.Wage.Is.Currency
+	pay.Currency = money(w.Wage.Is).Currency
 	r.put("cost.work", pay, warp.Unsaid, About{})
 }

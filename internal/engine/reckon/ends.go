@@ -230,7 +230,11 @@ func (r *run) exactTimes(g grid) term {
 	if g.fixed == 0 && g.group == 1 {
 		return exact
 	}
-	return r.put("repeats.exact", r.div(Repeats, r.sub(exact, fixed), group), warp.Unsaid, About{})
+	room := exact
+	if g.fixed != 0 {
+		room = r.sub(exact, fixed)
+	}
+	return r.put("repeats.exact", r.div(Repeats, room, group), warp.Unsaid, About{})
 }
 
 // endsAt is fixed + group × times.

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
 )
@@ -105,7 +106,7 @@ func (s *search) benchStep() qty.Rat {
 	if b := s.plan.Rounding.Bench; b.Given() {
 		return b.Is.Rat()
 	}
-	if typedMetric(s.plan) {
+	if MetricPlan(s.plan) {
 		return (5 * qty.Millimetre).Rat()
 	}
 	return (qty.Inch / 8).Rat()
@@ -113,7 +114,7 @@ func (s *search) benchStep() qty.Rat {
 
 // settStep is half an end to the inch, or a fifth of an end to the centimetre.
 func (s *search) settStep() qty.Rat {
-	if typedMetric(s.plan) {
+	if MetricPlan(s.plan) {
 		return qty.Frac(1, 5).Div(qty.Centimetre.Rat())
 	}
 	return qty.Frac(1, 2).Div(qty.Inch.Rat())
@@ -165,6 +166,11 @@ func (s *search) limits(r *Result) []Limit {
 	}
 	if _, ok := r.Node("warp.wound"); ok && s.woundFixed() && named("warp.wound") {
 		out = append(out, Limit{"warp.wound", "warp.wound", "warp.needed"})
+	}
+	for _, l := range []Limit{{"loom.beam-holds", "loom.beam-holds", "warp.wound"}, {"loom.width", "loom.width", "width.occupied"}} {
+		if _, ok := r.Node(l.Have); ok && named(l.Path) {
+			out = append(out, l)
+		}
 	}
 	for i := range s.plan.Yarns {
 		name := s.plan.Yarns[i].Name
@@ -256,7 +262,9 @@ func (s *search) largest(most int64) (n int64, binding string, ok bool) {
 }
 
 func (s *search) try(n int64) (exceeded string) {
-	exceeded, _ = s.over(Reckon(s.with(s.unit().Mul(qty.Int(n))), Options{}))
+	trial := s.with(s.unit().Mul(qty.Int(n)))
+	trial.Winding = warp.Winding{} // dressing limits nothing
+	exceeded, _ = s.over(Reckon(trial, Options{}))
 	return exceeded
 }
 
@@ -268,6 +276,7 @@ func (s *search) fails(binding string, opt Options) *Result {
 	if binding != "" {
 		code = "find.nothing-fits"
 	}
+	r.Problems = problem.List{} // what the trial values bring about is no fault of the plan
 	r.Problems.Fail(code, "find.what", s.path, map[string]any{"limit": binding})
 	return r
 }

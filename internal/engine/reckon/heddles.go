@@ -41,7 +41,11 @@ func (r *run) threadings() (int, bool) {
 	case t.Filler() > 0 && left >= 0 && left%t.Filler() == 0:
 		return left / t.Filler(), true
 	}
-	r.out.Problems.Warn("threading.ends", "warp.threading", t.Text, problem.Args{
+	path := "warp.threading"
+	if r.plan.Built.Ends.Given() {
+		path = "built.ends"
+	}
+	r.out.Problems.Warn("threading.ends", path, t.Text, problem.Args{
 		"ends": ends, "fixed": t.Fixed(), "repeat": t.Filler(),
 	})
 	return 0, false

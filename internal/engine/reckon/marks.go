@@ -23,7 +23,10 @@ const (
 
 // mostColourMarks keeps the marks of a fine check from filling the tape; the
 // marks left out are counted in a note.
-const mostColourMarks = 200
+const mostColourMarks = 100
+
+// leastStripe is the narrowest stripe that a tape can show: 1/4 in.
+const leastStripe = qty.Inch / 4
 
 // reckonMarks places every mark of every kind of piece on the tape: lengths
 // from the first pick, as the tape reads them on the loom. Where the on-loom
@@ -95,12 +98,20 @@ func (m *marker) hem(e *warp.End, name string) []term {
 		if e.Outside {
 			return x
 		}
-		return m.div(Length, m.mul(Length, x, m.tape), whole)
+		return m.div(Length, m.mul(Length, x, m.underLoss(warp.OnLoom, m.tape)), m.underLoss(warp.Finished, whole))
 	}
 	if len(parts) == 1 {
 		return []term{scale(parts[0])}
 	}
 	return []term{scale(parts[1]), scale(m.add(parts[0], parts[1]))}
+}
+
+// underLoss is a length of the piece without the hems that no loss touches.
+func (m *marker) underLoss(s warp.State, whole term) term {
+	if n, ok := m.out.Node(m.pr.id + "under-loss." + stateSlug(s)); ok {
+		return m.leaf(n.Figure, n.ID)
+	}
+	return whole
 }
 
 // picks marks the borders, the colour changes and the middle, each at its
@@ -165,6 +176,19 @@ func (m *marker) stops() []stop {
 	return out
 }
 
+// fine reports whether most stripes are too narrow to be read off a tape.
+func (m *marker) fine(stops []stop) bool {
+	narrow, last := 0, qty.Rat{}
+	per := m.tape.Is.Div(m.pr.picks.Is)
+	for _, s := range stops {
+		if s.at.Sub(last).Mul(per).Less(leastStripe.Rat()) {
+			narrow++
+		}
+		last = s.at
+	}
+	return 2*narrow > len(stops) && len(stops) > 12
+}
+
 func (m *marker) colourStops() []stop {
 	if !m.hasOrders() || len(m.plan.Weft.Shares) > 0 {
 		return nil
@@ -177,7 +201,7 @@ func (m *marker) colourStops() []stop {
 		}
 		at = at.Add(s.n)
 	}
-	if len(out) > mostColourMarks {
+	if len(out) > mostColourMarks || !m.exact() && m.fine(out) {
 		m.out.Problems.Tell("tape.many-changes", m.pr.id+"order", "", map[string]any{"changes": len(out), "most": mostColourMarks})
 		return nil
 	}

@@ -24,6 +24,8 @@ type pieceRun struct {
 	near, far int      // picks of the borders
 	order     []picked // the picks laid out; nil until asked for
 	inside    []term   // what its ends take of the cloth; nil until asked for
+	woven     []term   // picks of those that came off the loom otherwise
+	left      term     // pieces still to weave; used where some are woven
 	each      term     // warp of one piece with all that is its own
 	all       term     // warp of all of them
 	first     term     // warp cut for the fringe at each end; zero when none
@@ -60,8 +62,8 @@ type pick struct {
 	state warp.State
 }
 
-// pickDensity gives the picks as built, as written, or as many as the ends of
-// a balanced cloth.
+// pickDensity gives the picks of one layer as built, as written, or as many as
+// the ends that one layer has of a balanced cloth.
 func (r *run) pickDensity() pick {
 	switch b, w := &r.plan.Built.Picks, &r.plan.Weft.Picks; {
 	case b.Given():
@@ -69,7 +71,11 @@ func (r *run) pickDensity() pick {
 	case w.Given():
 		return pick{r.given("picks.wanted", settOf(*w), given{path: "weft.picks", typed: w.Typed, state: w.State}), w.State}
 	}
-	return pick{r.put("picks.wanted", r.cloth.density, warp.OnLoom, About{}), warp.OnLoom}
+	balanced := r.cloth.density
+	if n := r.cloth.layers; n > 1 {
+		balanced = r.div(Density, balanced, r.plain(number(int64(n))))
+	}
+	return pick{r.put("picks.wanted", balanced, warp.OnLoom, About{}), warp.OnLoom}
 }
 
 func (r *run) reckonPiece(i int, ppi pick) {
@@ -119,7 +125,7 @@ func circles(a warp.Allowances, add warp.LinkName) bool {
 func (r *run) countPieces(pr *pieceRun) {
 	p := pr.piece
 	pr.n = p.Count
-	pr.count = r.given(pr.id+"count", count(p.Count, Pieces), given{path: pr.id + "count", typed: p.CountTyped, about: pr.about})
+	pr.count = r.onePiece(pr)
 	if n := panels(p); n > 1 {
 		pr.n *= n
 		pr.count = r.put(pr.id+"panels", r.mul(Pieces, pr.count, r.plain(number(int64(n)))), warp.Unsaid, pr.about)
@@ -130,30 +136,55 @@ func (r *run) countPieces(pr *pieceRun) {
 	}
 }
 
-// woven gives the cloth that one piece needs and the state it is in. A
-// finished size is between the hems, so hems, and fringe that is to shrink as
-// cloth does, are added; a size in any other state is the whole stretch woven.
+// onePiece is the count that was written, or one.
+func (r *run) onePiece(pr *pieceRun) term {
+	n := count(pr.piece.Count, Pieces)
+	if pr.piece.CountTyped == "" {
+		return r.put(pr.id+"count", r.plain(n), warp.Unsaid, pr.about)
+	}
+	return r.given(pr.id+"count", n, given{path: pr.id + "count", typed: pr.piece.CountTyped, about: pr.about})
+}
+
+// woven gives the cloth that one piece needs under its allowances and the state
+// it is in. A finished size is between the hems, so hems are added; a size in any
+// other state is the whole stretch woven.
 func (r *run) woven(pr *pieceRun) (term, warp.State) {
 	p := pr.piece
 	size := r.given(pr.id+"length", length(p.Length.Is), given{path: pr.id + "length", typed: p.Length.Typed, state: p.Length.State, about: pr.about})
 	if p.Length.State != warp.Finished {
 		return size, p.Length.State
 	}
-	parts := append([]term{size}, r.insideEnds(pr)...)
+	parts := append([]term{size}, r.insideHems(pr)...)
 	pr.cloth = r.put(pr.id+"cloth", r.sum(Length, parts), warp.Finished, pr.about)
 	pr.hasCloth = true
 	return pr.cloth, warp.Finished
 }
 
-// insideEnds gives what the ends of a piece take of finished cloth.
-func (r *run) insideEnds(pr *pieceRun) []term {
+// insideHems gives what the hems of a piece take of finished cloth.
+func (r *run) insideHems(pr *pieceRun) []term {
 	if pr.inside == nil {
-		pr.inside = []term{}
-		for _, end := range pr.ends() {
-			pr.inside = append(pr.inside, r.endAsCloth(pr, end)...)
-		}
+		pr.inside = r.hems(pr, false)
 	}
 	return pr.inside
+}
+
+// hems gives the parts of the hems that lie inside or outside the allowances.
+func (r *run) hems(pr *pieceRun, outside bool) []term {
+	parts := []term{}
+	for _, e := range pr.ends() {
+		if e.Finish == warp.Hem && e.Outside == outside {
+			parts = append(parts, r.hemParts(pr, e)...)
+		}
+	}
+	return parts
+}
+
+// remaining is how many pieces have the picks of the plan.
+func (pr *pieceRun) remaining() term {
+	if len(pr.woven) > 0 {
+		return pr.left
+	}
+	return pr.count
 }
 
 type pieceEnd struct {
@@ -163,17 +194,6 @@ type pieceEnd struct {
 
 func (pr *pieceRun) ends() []pieceEnd {
 	return []pieceEnd{{"first", &pr.piece.First}, {"last", &pr.piece.Last}}
-}
-
-func (r *run) endAsCloth(pr *pieceRun, e pieceEnd) []term {
-	id := pr.id + e.name
-	switch {
-	case e.Finish == warp.Hem && !e.Outside:
-		return r.hemParts(pr, e)
-	case e.Finish == warp.Fringe && e.Inside:
-		return []term{r.given(id+".fringe", length(e.Depth.Is), given{path: id, typed: e.Depth.Typed, about: pr.about})}
-	}
-	return nil
 }
 
 func (r *run) hemParts(pr *pieceRun, e pieceEnd) []term {
@@ -186,23 +206,61 @@ func (r *run) hemParts(pr *pieceRun, e pieceEnd) []term {
 }
 
 // wholePicks makes the picks of a piece fill whole treadling motifs, and
-// carries the length they make to every state.
+// carries the length they make to every state. A hem outside the allowances is
+// woven like any other cloth; only the losses pass it by.
 func (r *run) wholePicks(pr *pieceRun, base term, state warp.State) {
-	at, ok := pr.chain.path(state, pr.ppiState)
+	hop, ok := pr.chain.path(state, pr.ppiState)
 	if !ok {
-		pr.states = r.spread(pr.chain, base, state, pr.id, pr.about)
+		r.spreadCloth(pr, base, state)
 		return
 	}
 	long := base
-	for _, h := range at {
+	for _, h := range hop {
 		long = r.put(pr.id+"before."+stateSlug(h.to), r.cross(long, h), h.to, pr.about)
 		r.from(sourceOfHop(h))
 	}
-	exact := r.put(pr.id+"picks.exact", r.mul(Picks, long, pr.ppi), warp.Unsaid, pr.about)
+	exact := r.put(pr.id+"picks.exact", r.mul(Picks, r.withHems(pr, long), pr.ppi), warp.Unsaid, pr.about)
 	pr.hasPicks = true
 	pr.picks = r.motifs(pr, exact)
-	long = r.put(pr.id+stateSlug(pr.ppiState), r.div(Length, pr.picks, pr.ppi), pr.ppiState, pr.about)
-	pr.states = r.spread(pr.chain, long, pr.ppiState, pr.id, pr.about)
+	r.lengthOfPicks(pr)
+}
+
+// withHems adds the hems outside the allowances.
+func (r *run) withHems(pr *pieceRun, x term) term {
+	if outside := r.hems(pr, true); len(outside) > 0 {
+		return r.add(x, outside...)
+	}
+	return x
+}
+
+// lengthOfPicks is picks ÷ picks per length, carried to every state.
+func (r *run) lengthOfPicks(pr *pieceRun) {
+	long := r.div(Length, pr.picks, pr.ppi)
+	outside := r.hems(pr, true)
+	if len(outside) == 0 {
+		long = r.put(pr.id+stateSlug(pr.ppiState), long, pr.ppiState, pr.about)
+		pr.states = r.spread(pr.chain, long, pr.ppiState, pr.id, pr.about)
+		return
+	}
+	r.spreadCloth(pr, r.put(pr.id+"under-loss."+stateSlug(pr.ppiState), r.sub(long, outside...), pr.ppiState, pr.about), pr.ppiState)
+}
+
+// spreadCloth carries the cloth under the allowances to every state and adds the
+// hems outside them in each.
+func (r *run) spreadCloth(pr *pieceRun, x term, state warp.State) {
+	if len(r.hems(pr, true)) == 0 {
+		pr.states = r.spread(pr.chain, x, state, pr.id, pr.about)
+		return
+	}
+	pr.states = map[warp.State]term{}
+	for s, y := range r.spread(pr.chain, x, state, pr.id+"under-loss.", pr.about) {
+		pr.states[s] = y
+	}
+	for _, s := range []warp.State{warp.Finished, warp.Relaxed, warp.OnLoom, warp.Straight} {
+		if y, ok := pr.states[s]; ok {
+			pr.states[s] = r.put(pr.id+stateSlug(s), r.withHems(pr, y), s, pr.about)
+		}
+	}
 }
 
 // motifs rounds picks to border + motif k + balance + border.
@@ -247,14 +305,17 @@ func borderPicks(p *warp.Piece) (near, far int) {
 }
 
 // finishedSize gives the size one piece comes out at: the finished cloth
-// without its hems and the fringe that lies in it.
+// without its hems.
 func (r *run) finishedSize(pr *pieceRun) {
+	if loom, ok := pr.states[warp.OnLoom]; ok && pr.hasPicks && pr.ppiState != warp.OnLoom && !loom.Is.IsZero() {
+		r.put(pr.id+"picks.on-loom", r.div(Density, pr.picks, loom), warp.OnLoom, pr.about)
+	}
 	whole, ok := pr.states[warp.Finished]
 	if !ok {
 		return
 	}
 	out := whole
-	for _, part := range r.insideEnds(pr) {
+	for _, part := range append(r.hems(pr, true), r.insideHems(pr)...) {
 		out = r.sub(out, part)
 	}
 	r.put(pr.id+"comes-out", out, warp.Finished, pr.about)
@@ -271,5 +332,9 @@ func (r *run) fold(pr *pieceRun, e pieceEnd, whole term) {
 		return
 	}
 	deep := r.sum(Length, r.hemParts(pr, e))
+	if e.Outside {
+		r.put(pr.id+e.name+".fold", deep, warp.Relaxed, pr.about)
+		return
+	}
 	r.put(pr.id+e.name+".fold", r.div(Length, r.mul(Length, deep, relaxed), whole), warp.Relaxed, pr.about)
 }

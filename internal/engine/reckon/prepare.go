@@ -11,7 +11,7 @@ import (
 
 // prepare finds what starting values are looked up for.
 func (r *run) prepare() {
-	r.metric = typedMetric(r.plan)
+	r.metric = MetricPlan(r.plan)
 	r.kase = defaults.Case{Wash: r.plan.Wash, Loom: "floor"}
 	if r.plan.Wash == "" {
 		r.kase.Wash = "washed"
@@ -40,21 +40,37 @@ func (r *run) warpYarn() (*yarn.Yarn, bool) {
 	return r.plan.YarnNamed(name)
 }
 
-// typedMetric reports whether the first size of the plan was typed in metric
-// units; it decides winding step and bench step, never a value.
-func typedMetric(p *warp.Plan) bool {
-	switch p.Units.Length {
-	case "cm", "mm", "m":
-		return true
-	case "in":
-		return false
+// MetricPlan reports whether a plan is written in metric units: as it says, or
+// as its first size or density was typed, what is sought left aside. It decides
+// steps and the units shown, never a value.
+func MetricPlan(p *warp.Plan) bool {
+	if p.Units.Length != "" {
+		return Metric(p.Units.Length)
 	}
-	for i := range p.Pieces {
-		if text := p.Pieces[i].Length.Typed; text != "" {
+	for _, text := range firstTyped(p) {
+		if text != "" {
 			return Metric(text)
 		}
 	}
 	return false
+}
+
+// firstTyped lists what was typed, what tells most of the weaver's habit first.
+func firstTyped(p *warp.Plan) []string {
+	var out []string
+	for i := range p.Pieces {
+		id := pieceID(i)
+		if p.Find.What != id+"length" {
+			out = append(out, p.Pieces[i].Length.Typed)
+		}
+		if p.Find.What != id+"width" {
+			out = append(out, p.Pieces[i].Width.Typed)
+		}
+	}
+	if p.Find.What != "warp.sett" {
+		out = append(out, p.Warp.Sett.Typed)
+	}
+	return append(out, p.Weft.Picks.Typed, p.Warp.Wound.Typed, p.Loom.Waste.Lump.Typed)
 }
 
 // Metric reports whether a typed length is in metric units.
@@ -64,7 +80,7 @@ func Metric(text string) bool {
 	})
 	for _, f := range fields {
 		switch f {
-		case "cm", "mm", "m", "dm", "metre", "metres", "centimetre", "centimetres", "millimetre", "millimetres":
+		case "cm", "mm", "m", "dm", "g", "kg", "metre", "metres", "centimetre", "centimetres", "millimetre", "millimetres":
 			return true
 		}
 	}

@@ -129,7 +129,7 @@ func (r *run) mainReserves() []term {
 		parts = append(parts, r.put("weft.hemstitching", all, warp.Unsaid, About{}))
 	}
 	if w.Repairs.Given() {
-		parts = append(parts, r.givenLength("weft.repairs", "weft.repairs", w.Repairs))
+		parts = append(parts, r.given("weft.repairs", figure(w.Repairs.Is.Rat(), YarnLength), given{path: "weft.repairs", typed: w.Repairs.Typed}))
 	}
 	return parts
 }

@@ -24,7 +24,8 @@ type Result struct {
 	Stripes  []Stripe       // across the warp, left to right, without the floating selvedges
 	Defaults string         // version of the table of starting values
 	Backward *Backward      // nil when the plan was reckoned forwards
-	index    map[string]int // of Nodes, by id; made anew as they grow
+	index    map[string]int // of Nodes, by id
+	indexed  int            // how many of them are in it
 }
 
 // ReedUsed is a reed as its owner names it.
@@ -45,11 +46,11 @@ type Stripe struct {
 
 // Node gives the node with that id.
 func (r *Result) Node(id string) (Node, bool) {
-	if len(r.index) != len(r.Nodes) {
+	if r.index == nil {
 		r.index = make(map[string]int, len(r.Nodes))
-		for i := range r.Nodes {
-			r.index[r.Nodes[i].ID] = i
-		}
+	}
+	for ; r.indexed < len(r.Nodes); r.indexed++ {
+		r.index[r.Nodes[r.indexed].ID] = r.indexed
 	}
 	i, ok := r.index[id]
 	if !ok {
@@ -98,6 +99,7 @@ func Reckon(plan *warp.Plan, opt Options) *Result {
 	r.reckonWarp()
 	r.reckonHeddles()
 	r.reckonYarn()
+	r.reckonDressing()
 	if opt.Tape {
 		r.reckonMarks()
 	}

@@ -68,9 +68,50 @@ func (r *run) sley() {
 	for i, reed := range r.out.Reeds {
 		dents[i] = reed.Dents
 	}
-	r.out.Sleying = r.withOwnOrder(dents, best(sett.Choose(dents, wanted)), wanted.Density)
+	if r.proposed() {
+		wanted.Equal = aboutSett
+	}
+	all := sett.Choose(dents, wanted)
+	if r.proposed() {
+		all = r.roomyFirst(all)
+	}
+	r.out.Sleying = r.withOwnOrder(dents, best(all), wanted.Density)
 	r.useOrder(r.out.Sleying[0])
 	r.listAlternatives()
+}
+
+// proposed reports whether the sett is ours, not the weaver's.
+func (r *run) proposed() bool {
+	return !r.plan.Warp.Sett.Given() && !r.plan.Built.Sett.Given() && !r.ownOrder()
+}
+
+// roomyFirst puts the orders that leave air in every dent before the others:
+// sley proposes nothing that it would warn of.
+func (r *run) roomyFirst(all []sett.Choice) []sett.Choice {
+	crowds := func(c sett.Choice) bool {
+		fill, known := r.crowding(c)
+		return known && reedFull.Less(fill)
+	}
+	slices.SortStableFunc(all, func(a, b sett.Choice) int {
+		switch x, y := crowds(a), crowds(b); {
+		case x == y:
+			return 0
+		case y:
+			return -1
+		}
+		return 1
+	})
+	return all
+}
+
+// crowding is how much of the room in the fullest dent the ends take.
+func (r *run) crowding(c sett.Choice) (qty.Rat, bool) {
+	y, ok := r.warpYarn()
+	if !ok || y.Grist().IsZero() {
+		return qty.Rat{}, false
+	}
+	perDent := y.Diameters().Div(qty.Inch.Rat()).Mul(reedAir).Div(c.Dents)
+	return qty.Int(int64(c.Order.Most())).Div(perDent), true
 }
 
 // mostRanked is how many orders a ranking lists.
@@ -116,6 +157,13 @@ func (r *run) widthOfReed(d qty.Density) qty.Length {
 	return 0
 }
 
+// aboutSett is how far an order may be from a sett that we propose: a proposal is
+// no nicer than that, and a simple order is worth more.
+var aboutSett = qty.Frac(12, 100)
+
+// nearSett is how near a second order of the reed chosen must come to be shown.
+var nearSett = qty.Frac(5, 100)
+
 // best keeps the first choice of each reed, and the second of the reed that
 // came first.
 func best(all []sett.Choice) []sett.Choice {
@@ -123,7 +171,7 @@ func best(all []sett.Choice) []sett.Choice {
 	seen := map[int]int{}
 	for _, c := range all {
 		limit := 1
-		if c.Reed == all[0].Reed {
+		if c.Reed == all[0].Reed && c.Off.Abs().Less(nearSett) {
 			limit = 2
 		}
 		if seen[c.Reed] < limit {
@@ -179,6 +227,23 @@ func (r *run) listAlternatives() {
 	}
 }
 
+// listCrammed makes a node of each density of the stripes beside the warp's own,
+// with its order.
+func (r *run) listCrammed() {
+	var seen []qty.Rat
+	for _, s := range r.out.Stripes {
+		known := s.Density.Equal(r.cloth.density.Is) || slices.ContainsFunc(seen, s.Density.Equal)
+		if known {
+			continue
+		}
+		seen = append(seen, s.Density)
+		id := "sett.stripes[" + itoa(len(seen)) + "]"
+		about := About{Yarn: s.Yarn, Reed: r.out.Reeds[r.out.Sleying[0].Reed].Name, Order: s.Order.String(), Index: len(seen)}
+		ends, dents := r.plain(count(s.Order.Ends(), Ends)), r.plain(count(len(s.Order), Dents))
+		r.put(id, r.div(Density, r.mul(Density, r.cloth.dents, ends), dents), warp.InReed, about)
+	}
+}
+
 // countDents gives the dents that the ends and the floating selvedges fill,
 // and the width the weft crosses.
 func (r *run) countDents() {
@@ -187,6 +252,7 @@ func (r *run) countDents() {
 		r.widthWithoutDents()
 		return
 	}
+	r.listCrammed()
 	all := r.dentsOfCloth()
 	if c.floats.Is.Sign() > 0 {
 		all = r.add(all, r.plain(count(2, Dents))) // one at each edge, doubled or not

@@ -36,6 +36,7 @@ func (r *run) allOfPiece(pr *pieceRun, own []term) {
 		return
 	}
 	left := r.put(pr.id+"to-weave", r.sub(pr.count, r.plain(count(len(woven), Pieces))), warp.Unsaid, pr.about)
+	pr.left = left
 	all := r.add(r.mul(Length, left, pr.each), woven...)
 	pr.all = r.put(pr.id+"warp-all", all, warp.Straight, pr.about)
 }
@@ -49,29 +50,47 @@ func (r *run) wovenOtherwise(pr *pieceRun, own []term) []term {
 		path := "built.woven[" + itoa(i) + "].on-loom"
 		l := r.given(path, length(w.OnLoom.Is), given{path: path, typed: w.OnLoom.Typed, state: warp.OnLoom, built: true, about: pr.about})
 		took := r.carry(pr.chain, l, warp.OnLoom, warp.Straight, "built.woven["+itoa(i)+"].", pr.about)
+		if pr.hasPicks {
+			pr.woven = append(pr.woven, r.picksWoven(pr, i, l))
+		}
 		out = append(out, r.put("built.woven["+itoa(i)+"].took", r.sum(Length, append([]term{took}, own...)), warp.Straight, pr.about))
 	}
 	return out
 }
 
-// endAsWarp gives what an end of a piece takes of unwoven or plain warp.
-func (r *run) endAsWarp(pr *pieceRun, e pieceEnd) []term {
-	switch {
-	case e.Finish == warp.Hem && e.Outside:
-		return r.hemParts(pr, e)
-	case e.Finish == warp.Fringe && !e.Inside:
-		cut := r.fringeCut(pr, e)
-		if e.name == "first" {
-			pr.first = cut
-		} else {
-			pr.last = cut
-		}
-		return []term{cut}
+// picksWoven is the picks of a piece that came to l on the loom.
+func (r *run) picksWoven(pr *pieceRun, i int, l term) term {
+	id := "built.woven[" + itoa(i) + "]."
+	if _, ok := pr.chain.path(warp.OnLoom, pr.ppiState); !ok {
+		return pr.picks
 	}
-	return nil
+	long := l
+	if pr.ppiState != warp.OnLoom {
+		long = r.carry(pr.chain, l, warp.OnLoom, pr.ppiState, id+"picked-", pr.about)
+	}
+	n := r.mul(Picks, long, pr.ppi)
+	if !r.exact() {
+		n = r.whole(n, qty.Nearest)
+	}
+	return r.put(id+"picks", n, warp.Unsaid, pr.about)
 }
 
-// fringeCut is finished ÷ (1 - twist) ÷ (1 - yarn shrinkage) + knot.
+// endAsWarp gives what an end of a piece takes of unwoven warp.
+func (r *run) endAsWarp(pr *pieceRun, e pieceEnd) []term {
+	if e.Finish != warp.Fringe {
+		return nil
+	}
+	cut := r.fringeCut(pr, e)
+	if e.name == "first" {
+		pr.first = cut
+	} else {
+		pr.last = cut
+	}
+	return []term{cut}
+}
+
+// fringeCut is finished ÷ (1 - twist) ÷ (1 - yarn shrinkage) + knot; a fringe
+// inside the allowances loses with the cloth what the cloth loses.
 func (r *run) fringeCut(pr *pieceRun, e pieceEnd) term {
 	id := pr.id + e.name
 	cut := r.given(id+".fringe", length(e.Depth.Is), given{path: id, typed: e.Depth.Typed, state: warp.Finished, about: pr.about})
@@ -84,10 +103,25 @@ func (r *run) fringeCut(pr *pieceRun, e pieceEnd) term {
 			cut = r.div(Length, cut, r.sub(r.one(), s))
 		}
 	}
+	if e.Inside {
+		cut = r.underLosses(pr, e, cut)
+	}
 	if e.Knot.Given() {
 		cut = r.add(cut, r.given(id+".knot", length(e.Knot.Is), given{path: id + ".knot", typed: e.Knot.Typed, about: pr.about}))
 	}
 	return r.put(id+".fringe-cut", cut, warp.Straight, pr.about)
+}
+
+// underLosses is the warp of cloth and fringe together less that of the cloth.
+func (r *run) underLosses(pr *pieceRun, e pieceEnd, fringe term) term {
+	cloth, ok := pr.states[warp.Finished]
+	if !ok {
+		return fringe
+	}
+	id := pr.id + e.name + ".with-cloth"
+	both := r.put(id, r.add(cloth, fringe), warp.Finished, pr.about)
+	both = r.carry(pr.chain, both, warp.Finished, warp.Straight, id+".", pr.about)
+	return r.sub(both, pr.states[warp.Straight])
 }
 
 func (r *run) reckonWarp() {

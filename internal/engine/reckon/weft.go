@@ -64,7 +64,9 @@ func (r *run) reckonWeft() {
 	r.countPicks()
 	if r.weft.hasPicks {
 		r.splitPicks()
+		return
 	}
+	r.out.Problems.Warn("weft.unknown", "weft", "", nil)
 }
 
 // pickLength is reed width × (1 + slack) + turn, or fell width × (1 + crimp):
@@ -92,7 +94,8 @@ func (r *run) countPicks() {
 	var all []term
 	for i := range r.pieces {
 		if pr := &r.pieces[i]; pr.hasPicks {
-			all = append(all, r.mul(Picks, pr.count, pr.picks))
+			all = append(all, r.mul(Picks, pr.remaining(), pr.picks))
+			all = append(all, pr.woven...)
 		}
 	}
 	if len(all) == 0 {
@@ -157,7 +160,14 @@ func (r *run) splitByOrder() {
 			begins := t.begins.Mul(qty.Int(int64(pr.n)))
 			r.weft.changes[t.yarn] = r.weft.changes[t.yarn].Add(begins)
 			each := r.plain(figure(t.n, Picks))
-			counted[t.yarn] = append(counted[t.yarn], r.mul(Picks, pr.count, each))
+			counted[t.yarn] = append(counted[t.yarn], r.mul(Picks, pr.remaining(), each))
+		}
+		for _, n := range pr.woven {
+			one := *pr
+			one.picks, one.order = n, nil
+			for _, t := range r.tallyOf(&one) {
+				counted[t.yarn] = append(counted[t.yarn], r.plain(figure(t.n, Picks)))
+			}
 		}
 	}
 	for _, name := range names {

@@ -115,6 +115,7 @@ func turn(o Order, unit int) Order {
 	return slices.MinFunc(turns(o), func(a, b Order) int {
 		return cmp.Or(
 			cmp.Compare(flag(a.Splits(unit)), flag(b.Splits(unit))),
+			cmp.Compare(flag(a[0] == 0), flag(b[0] == 0)), // the first dent used holds an end
 			cmp.Compare(lopsided(a), lopsided(b)),
 			slices.Compare(a, b),
 		)

@@ -30,7 +30,7 @@ the standard input. Figures are those read at the bench: lengths to 1/8 in or
 5 mm, whole ends and picks.
 ` + exitHelp,
 		Example:           "  sley reckon examples/galley-towels.toml\n  sley reckon examples/berth-blanket.toml --explain --units metric",
-		Args:              cobra.ExactArgs(1),
+		Args:              onePlan,
 		ValidArgsFunction: planFiles,
 		RunE:              func(_ *cobra.Command, args []string) error { return runReckon(w, args[0], opts) },
 	}
@@ -43,6 +43,14 @@ the standard input. Figures are those read at the bench: lengths to 1/8 in or
 	must(cmd.RegisterFlagCompletionFunc("units", unitValues))
 	must(cmd.RegisterFlagCompletionFunc("find", findValues(w)))
 	return cmd
+}
+
+// onePlan asks for the plan file by name.
+func onePlan(_ *cobra.Command, args []string) error {
+	if len(args) != 1 {
+		return fmt.Errorf("name one plan file: sley reckon PLAN (%d named); - reads the standard input", len(args))
+	}
+	return nil
 }
 
 func runReckon(w World, name string, opts ReckonOptions) error {

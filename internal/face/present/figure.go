@@ -112,7 +112,7 @@ func (u Units) Bench(n reckon.Node) string {
 // benchLength shows a written length exactly, any other to the bench step; a
 // wound warp of a yard or more also in yards or metres.
 func (u Units) benchLength(n reckon.Node) string {
-	step := u.Step.Rat()
+	step := u.stepFor(n.Is)
 	if n.Origin != reckon.Reckoned && n.Origin != reckon.Default || u.Step == 0 {
 		step = u.finest(n.Is)
 	}
@@ -121,6 +121,18 @@ func (u Units) benchLength(n reckon.Node) string {
 		return u.mixed(is)
 	}
 	return u.long(is) + " (" + u.mixed(is) + ")"
+}
+
+// narrow is the length below which metric figures are read to a millimetre: five
+// of them would hide the losses of a band.
+const narrow = 10 * qty.Centimetre
+
+// stepFor is the bench step for a length.
+func (u Units) stepFor(nm qty.Rat) qty.Rat {
+	if u.Length == "cm" && nm.Abs().Less(narrow.Rat()) && u.Step > qty.Millimetre {
+		return qty.Millimetre.Rat()
+	}
+	return u.Step.Rat()
 }
 
 // finest is the step that shows a written length without loss: 1/64 in where
@@ -214,7 +226,7 @@ func benchRounding(n reckon.Node) qty.Rounding {
 			return qty.Down
 		}
 	}
-	if n.Kind == reckon.YarnLength || n.Kind == reckon.Weight || says == "warp.needed" {
+	if n.Kind == reckon.YarnLength || n.Kind == reckon.Weight || says == "warp.needed" || says == "warp.short" || strings.HasSuffix(says, ".wound") {
 		return qty.Up
 	}
 	return qty.Nearest

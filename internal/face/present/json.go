@@ -132,6 +132,8 @@ func (u Units) Localise(p problem.Problem) problem.Problem {
 	args := problem.Args{}
 	for name, value := range p.Args {
 		switch v := value.(type) {
+		case reckon.Node:
+			args[name] = u.Bench(v)
 		case reckon.Figure:
 			args[name] = u.Bench(reckon.Node{Figure: v})
 		case qty.Length:

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"sley/internal/engine/reckon"
+	"sley/internal/trade/warp"
 )
 
 // Page is a reckoning laid out to be read: the same lines for the command, the
@@ -61,7 +62,9 @@ func (p *pager) sections() []Section {
 	for i := range p.r.Plan.Pieces {
 		all = append(all, p.piece(i))
 	}
-	all = append(all, p.warp(), p.across(), p.reed(), p.heddles(), p.weft())
+	all = append(all, p.warp(), p.across())
+	all = append(all, p.dressing()...)
+	all = append(all, p.reed(), p.heddles(), p.weft())
 	all = append(all, p.yarns()...)
 	all = append(all, p.cost(), p.defaults())
 	var out []Section
@@ -104,9 +107,22 @@ func (p *pager) line(n reckon.Node) Line {
 	label := strings.TrimPrefix(Label(n), p.within)
 	l := Line{ID: n.ID, Label: label, Value: p.u.Bench(n), Note: p.note(n)}
 	if p.explain {
-		l.Working = p.u.Working(n)
+		l.Working = p.working(n)
 	}
 	return l
+}
+
+// working is the working of a node; one that is another node's figure under its
+// own name says whose.
+func (p *pager) working(n reckon.Node) []string {
+	lines := p.u.Working(n)
+	if n.Formula == nil || n.Formula.Op != reckon.Leaf || n.Formula.Node == "" {
+		return lines
+	}
+	if same, ok := p.r.Node(n.Formula.Node); ok {
+		lines[0] = "the same as " + Label(same) + ", " + p.u.Exact(same.Figure)
+	}
+	return lines
 }
 
 // note says what a reader must know to trust the figure.
@@ -123,10 +139,25 @@ func (p *pager) note(n reckon.Node) string {
 	case reckon.Found:
 		parts = append(parts, "found")
 	}
+	if s := oddState(n); s != "" {
+		parts = append(parts, s)
+	}
 	if n.Origin == reckon.Given && p.otherUnit(n) {
 		parts = append(parts, "written "+n.Typed)
 	}
 	return strings.Join(parts, ", ")
+}
+
+// oddState gives the state of a written size or density where it is another than
+// a bare one would be in.
+func oddState(n reckon.Node) string {
+	usual := map[string]warp.State{
+		"pieces[].length": warp.Finished, "pieces[].width": warp.Finished, "sett.wanted": warp.InReed, "picks.wanted": warp.OnLoom,
+	}
+	if s, ok := usual[n.Says()]; ok && n.State != s && n.State != warp.Unsaid {
+		return n.State.String()
+	}
+	return ""
 }
 
 // inDents says an order in words where it is the same in every dent.
@@ -140,27 +171,21 @@ func inDents(order string) string {
 // otherUnit reports whether a written length was written in another system of
 // units than it is shown in.
 func (p *pager) otherUnit(n reckon.Node) bool {
-	if n.Kind != reckon.Length && n.Kind != reckon.YarnLength || n.Typed == "" {
+	shown, ok := map[reckon.Kind]string{reckon.Length: p.u.Length, reckon.YarnLength: p.u.Yarn, reckon.Weight: p.u.Weight}[n.Kind]
+	if !ok || n.Typed == "" {
 		return false
-	}
-	shown := p.u.Length
-	if n.Kind == reckon.YarnLength {
-		shown = p.u.Yarn
 	}
 	return reckon.Metric(n.Typed) != reckon.Metric(shown)
 }
 
 // Label says what a node is.
 func Label(n reckon.Node) string {
-	text, ok := nodeWords[n.Says()]
+	text, ok := nodeText(n.Says())
 	if !ok {
 		text = allowanceLabel(n)
 	}
 	a := n.About
-	mark := a.Mark
-	if words, ok := markWords[mark]; ok {
-		mark = words
-	}
+	mark := markText(n)
 	text = strings.NewReplacer("{piece}", named(a.Piece, "piece"), "{reed}", a.Reed, "{order}", inDents(a.Order), "{n}", number(a.Index), "{mark}", mark).Replace(text)
 	return strings.ReplaceAll(text, "{yarn}", named(a.Yarn, "yarn"))
 }

@@ -5,6 +5,7 @@ package present
 import (
 	"fmt"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"sley/internal/trade/problem"
@@ -60,6 +61,19 @@ func heading(p problem.Problem) string {
 	return strings.Join(said, ": ") + "\n"
 }
 
+// legible shows a tab as a space and what a terminal would act upon as a dot.
+func legible(text string) string {
+	return strings.Map(func(r rune) rune {
+		switch {
+		case r == '\t':
+			return ' '
+		case unicode.IsControl(r):
+			return '·'
+		}
+		return r
+	}, text)
+}
+
 // widest is how many characters of a line are shown.
 const widest = 100
 
@@ -69,7 +83,7 @@ func excerpt(place problem.Place) string {
 	if place.Line == 0 || place.Excerpt == "" {
 		return ""
 	}
-	line := strings.ReplaceAll(place.Excerpt, "\t", " ")
+	line := legible(place.Excerpt)
 	line, col := window([]rune(line), place.Col-1)
 	carets := min(max(place.Width, 1), max(1, utf8.RuneCountInString(line)-col))
 	number := fmt.Sprint(place.Line)

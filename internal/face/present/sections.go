@@ -51,8 +51,10 @@ func trimYarn(path string) string {
 
 func (p *pager) glance() Section {
 	sett := "sett.exact"
-	if _, ok := p.r.Node(sett); !ok {
-		sett = "sett.wanted"
+	for _, id := range []string{"sett.in-reed", "sett.wanted"} {
+		if _, ok := p.r.Node(sett); !ok {
+			sett = id
+		}
 	}
 	s := Section{Title: "At a glance", Lines: p.lines(
 		"warp.wound", "second-beam.wound", "ends.wound", sett, "width.occupied", "picks.wanted", "weft.picks",
@@ -96,7 +98,7 @@ func (p *pager) piece(i int) Section {
 	defer func() { p.within = "" }()
 	s := Section{Title: "Each " + name, Lines: p.lines(
 		id+"count", id+"panels", id+"in-turn", id+"length", id+"width",
-		id+"picks", id+"on-loom", id+"relaxed", id+"comes-out", id+"seamed-width",
+		id+"picks", id+"picks.on-loom", id+"on-loom", id+"relaxed", id+"comes-out", id+"seamed-width",
 		id+"first.fold", id+"last.fold", id+"first.fringe-cut", id+"last.fringe-cut",
 		id+"warp-each", id+"marks[",
 	)}
@@ -127,7 +129,7 @@ func (p *pager) across() Section {
 }
 
 func (p *pager) reed() Section {
-	s := Section{Title: "Reed", Lines: p.lines("reed", "sett.off", "dents.cloth", "dents.odd", "dents", "dents.left", "dents.right", "dents.first")}
+	s := Section{Title: "Reed", Lines: p.lines("reed", "sett.off", "sett.stripes[", "dents.cloth", "dents.odd", "dents", "dents.left", "dents.right", "dents.first")}
 	for i := range p.r.Sleying {
 		s.Lines = append(s.Lines, p.lines("sley.other["+number(i)+"].exact")...)
 	}
@@ -164,8 +166,8 @@ func (p *pager) yarns() []Section {
 			p.within = "yarn, "
 		}
 		out = append(out, Section{Title: title, Lines: p.lines(
-			id+"ends", id+"ends-2", id+"warp", id+"warp-weight", id+"picks", id+"weft-laid", id+"tails", id+"reserve", id+"bobbin-ends",
-			id+"weft", id+"weft-weight", id+"bobbins", id+"each-loom", id+"need", id+"weight",
+			id+"ends", id+"ends-2", id+"warp", id+"warp-weight", id+"picks", id+"weft-laid", id+"tails", id+"reserve",
+			id+"weft", id+"bobbin-ends", id+"weft-wound", id+"weft-weight", id+"bobbins", id+"each-loom", id+"need", id+"weight",
 			id+"stock", id+"stock-left", id+"to-buy", id+"put-up", id+"put-ups", id+"left", id+"cost",
 		)})
 		p.within = ""

@@ -37,7 +37,7 @@ func UnitWords() map[string][]string {
 // size was typed.
 func UnitsOf(p *warp.Plan) Units {
 	u := Imperial
-	if typedMetric(p) {
+	if reckon.MetricPlan(p) {
 		u = Metric
 	}
 	for _, pair := range []struct {
@@ -58,13 +58,6 @@ func UnitsOf(p *warp.Plan) Units {
 		u.Step = p.Rounding.Bench.Is
 	}
 	return u
-}
-
-func typedMetric(p *warp.Plan) bool {
-	if p.Units.Length != "" {
-		return reckon.Metric(p.Units.Length)
-	}
-	return len(p.Pieces) > 0 && reckon.Metric(p.Pieces[0].Length.Typed)
 }
 
 // ParseUnits reads metric, imperial, or kind=unit pairs over the units given:

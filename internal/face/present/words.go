@@ -17,10 +17,10 @@ import (
 type words struct{ wrong, why, fix string }
 
 // tables hold the words of every code, by the floor that finds the problem.
-var tables = slices.Concat(inputTables, []map[string]words{checkWords})
+var tables = slices.Concat(inputTables, []map[string]words{checkWords, dressingCheckWords})
 
 // inputTables are of what is wrong with the text of a plan file.
-var inputTables = []map[string]words{fileWords, planWords, quantityWords, yarnWords, orderWords}
+var inputTables = []map[string]words{fileWords, planWords, windingWords, quantityWords, yarnWords, orderWords}
 
 // wordsFor gives the words of a code. A code without words is our own mistake,
 // which TestEveryCodeHasWords finds.
@@ -65,7 +65,7 @@ const longest = 60
 
 // short gives what was read on one line, cut when it is long.
 func short(read string) string {
-	read = strings.Join(strings.Fields(read), " ")
+	read = legible(strings.Join(strings.Fields(read), " "))
 	if utf8.RuneCountInString(read) <= longest {
 		return read
 	}

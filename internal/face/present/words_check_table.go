@@ -29,7 +29,7 @@ var checkWords = map[string]words{
 		"choose a threading on fewer shafts, or a loom with more",
 	},
 	"loom.heddles": {
-		"shaft {shaft} is {short} heddles short",
+		"shafts {shafts} are {short} heddles short",
 		"threading will stop there until more are hung",
 		"move spare heddles over before beaming, tie string heddles, or give ends to another shaft",
 	},
@@ -73,15 +73,50 @@ var checkWords = map[string]words{
 		"",
 		"take it as it is, list another reed under loom.reeds, or change the sett",
 	},
+	"sett.stripe-off": {
+		"the stripe at {read} comes to {exact} in this reed, {off} off",
+		"",
+		"take it as it is (dents {order}), or say a density that the reed can give",
+	},
 	"layers.uneven": {
 		"{ends} ends do not share out over {layers} layers",
 		"one layer will be an end wider than the other and the fold will show it",
 		"change the ends by one, or let the fold end be said in the threading",
 	},
-	"width.off": {
-		"the warp finishes at {comes}, {off} off the {read} wanted",
+	"width.under": {
+		"the warp finishes at {comes}, {off} narrower than the {read} wanted",
 		"",
-		"change stripes, ends or sett, or take the width as it comes",
+		"change stripes, threading, ends or sett, or take the width as it comes",
+	},
+	"width.over": {
+		"the warp finishes at {comes}, {off} wider than the {read} wanted",
+		"",
+		"change stripes, threading, ends or sett, or take the width as it comes",
+	},
+	"length.under": {
+		"with whole motifs the piece finishes at {comes}, {off} shorter than the {read} wanted",
+		"",
+		"choose a smaller motif or border, or take the length as it comes",
+	},
+	"length.over": {
+		"with whole motifs the piece finishes at {comes}, {off} longer than the {read} wanted",
+		"",
+		"choose a smaller motif or border, or take the length as it comes",
+	},
+	"loom.weave": {
+		"{weave} needs {needs} shafts and the loom has {read}",
+		"",
+		"choose a weave on fewer shafts, or a loom with more",
+	},
+	"picks.close": {
+		"{picks} of {yarn} are wanted and {room} lie side by side with nothing between",
+		"the weft will not beat in so close",
+		"choose fewer picks, a finer weft, or say the weave: a weft-faced cloth takes more",
+	},
+	"yarn.no-grist": {
+		"how long {yarn} is in its weight is not known",
+		"its stock, put-ups and price by weight are left out",
+		"give it a count, a measured skein, or packed wraps",
 	},
 	"warp.short": {
 		"the warp that is wound is {short} too short: {needed} are needed",
@@ -99,7 +134,7 @@ var checkWords = map[string]words{
 		"to take our usual values on the way, write relaxation = \"default\" and shrinkage = \"default\" under allowances",
 	},
 	"tape.many-changes": {
-		"{changes} colour changes are more than the {most} a tape shows, so it shows none",
+		"{changes} colour changes are too many or too close for a tape, so it shows none",
 		"",
 		"weave the changes by their picks",
 	},
@@ -107,6 +142,11 @@ var checkWords = map[string]words{
 		"the borders and the balancing picks take {border} picks and the piece wanted has {picks}",
 		"the piece comes out longer than wanted, all border",
 		"make the borders shorter, write far-border = \"none\", or make the piece longer",
+	},
+	"weft.unknown": {
+		"the weft is not in these amounts: nothing says how long the cloth is where the picks are read",
+		"the yarn that is bought will do for the warp alone",
+		"write relaxation = \"default\" and shrinkage = \"default\" under allowances, say the picks in a state that is known, or estimate the weft with weft.of-warp or weft.per-piece",
 	},
 	"weft.no-grist": {
 		"the weft is given as a weight, and how long {yarn} is in it is not known",

@@ -52,6 +52,7 @@ var planWords = map[string]words{
 	"share.all":             {"\"{read}\" would leave nothing over", "", "write the share that is lost, less than 100 %"},
 	"shares.sum":            {"the shares of the weft come to {sum}", "", "make them come to 100 %"},
 	"money.negative":        {"\"{read}\" is less than nothing", "", "write what an hour costs"},
+	"length.small":          {"\"{read}\" is smaller than anything woven", "", "write a size of {least} or more; is the unit right?"},
 	"floats.one":            {"{read} floating selvedges cannot be shared out to two edges", "a floating selvedge hangs at each edge", "write 2, or 4 for doubled ones, or 0 for none"},
 	"sleying.form":          {"\"{read}\" is not a number of ends in a dent", "", "write the ends in successive dents with hyphens, as \"2-3-2-3-2\", each from 0 to {most}"},
 	"sleying.length":        {"\"{read}\" has only empty dents, or more than {most} dents", "", "write one repeat of the order, as \"2-3\""},

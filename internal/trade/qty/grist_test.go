@@ -35,7 +35,7 @@ var gristsRejected = []rejected{
 	{"120 m/50", "grist.no-unit", "50", 6, nil},
 	{"3360 yd/lbz", "grist.unknown-unit", "lbz", 8, map[string]any{"near": "lb"}},
 	{"½ texx", "grist.unknown-unit", "texx", 2, map[string]any{"near": "tex"}},
-	{"8 Ne", "grist.unknown-unit", "Ne", 2, map[string]any{"near": "nm"}},
+	{"8 Ne", "grist.unknown-unit", "Ne", 2, nil},
 	{"3360 yd/m", "grist.unknown-unit", "m", 8, nil},
 	{"0 tex", "grist.zero", "0 tex", 0, nil},
 	{"0 ypp", "grist.zero", "0 ypp", 0, nil},

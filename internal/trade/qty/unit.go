@@ -40,10 +40,15 @@ func (s *scale) find(name string) (unit, bool) {
 	return s.units[i], true
 }
 
+// tiny are units far below anything woven: never offered for a misspelt one.
+var tiny = []string{"nm", "µm", "ng", "µg"}
+
 func (s *scale) names() []string {
 	var all []string
 	for _, u := range s.units {
-		all = append(all, u.names...)
+		if !slices.Contains(tiny, u.names[0]) {
+			all = append(all, u.names...)
+		}
 	}
 	return all
 }

@@ -10,30 +10,31 @@ type Weave struct {
 	// 2/2 twill 4 and 2 (Ashenhurst's way of counting).
 	Ends, Interlacings int
 	Class              string // key into the table of defaults
+	Shafts             int    // the fewest that weave it
 }
 
 // Weaves lists the classes of weave a plan may name. The counts follow from
 // the weave's own interlacing.
 func Weaves() []Weave {
 	return []Weave{
-		{"plain", 2, 2, "plain"},
-		{"basket", 4, 2, "basket"},
-		{"rib", 4, 2, "basket"},
-		{"2/1 twill", 3, 2, "twill"},
-		{"2/2 twill", 4, 2, "twill"},
-		{"3/1 twill", 4, 2, "twill"},
-		{"point twill", 4, 2, "twill"},
-		{"satin", 5, 2, "satin"},
-		{"huck", 5, 4, "lace"},
-		{"lace", 6, 4, "lace"},
-		{"waffle", 8, 4, "waffle"},
-		{"overshot", 2, 2, "plain"},
-		{"summer and winter", 4, 3, "plain"},
-		{"crackle", 4, 3, "twill"},
-		{"monk's belt", 2, 2, "plain"},
-		{"double cloth", 4, 2, "plain"},
-		{"weft-faced", 2, 2, "weft-faced"},
-		{"warp-faced", 2, 2, "warp-faced"},
+		{"plain", 2, 2, "plain", 2},
+		{"basket", 4, 2, "basket", 2},
+		{"rib", 4, 2, "basket", 2},
+		{"2/1 twill", 3, 2, "twill", 3},
+		{"2/2 twill", 4, 2, "twill", 4},
+		{"3/1 twill", 4, 2, "twill", 4},
+		{"point twill", 4, 2, "twill", 3},
+		{"satin", 5, 2, "satin", 5},
+		{"huck", 5, 4, "lace", 4},
+		{"lace", 6, 4, "lace", 3},
+		{"waffle", 8, 4, "waffle", 3},
+		{"overshot", 2, 2, "plain", 4},
+		{"summer and winter", 4, 3, "plain", 3},
+		{"crackle", 4, 3, "twill", 4},
+		{"monk's belt", 2, 2, "plain", 4},
+		{"double cloth", 4, 2, "plain", 4},
+		{"weft-faced", 2, 2, "weft-faced", 2},
+		{"warp-faced", 2, 2, "warp-faced", 2},
 	}
 }
 

@@ -30,6 +30,7 @@ type Plan struct {
 	Warp       Warp
 	Weft       Weft
 	Sampling   Sampling
+	Winding    Winding
 	Header     qty.Typed[qty.Length] // waste weft at the start, as warp
 	Extras     []Extra
 	Loom       loom.Loom

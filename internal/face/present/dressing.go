@@ -1,0 +1,71 @@
+package present
+
+import (
+	"strings"
+
+	"sley/internal/engine/reckon"
+)
+
+// dressing gives the sections of the winding, the raddle and the sectional beam,
+// in the order in which a warp goes through them from back to front.
+func (p *pager) dressing() []Section {
+	return []Section{p.winding(), p.raddle(), p.sectional()}
+}
+
+// winding shows the way of the warp with its pegs, and each bout with its colour
+// changes below it.
+func (p *pager) winding() Section {
+	s := Section{Title: "Winding", Lines: p.lines(
+		"winding.ends", "winding.apart", "winding.together", "winding.passes",
+	)}
+	s.Lines = append(s.Lines, p.path()...)
+	s.Lines = append(s.Lines, p.lines(
+		"winding.over", "winding.mill", "winding.turns", "winding.past", "winding.bout", "winding.bouts", "winding.tie", "winding.ties",
+	)...)
+	for i := 0; ; i++ {
+		bout := p.lines("bouts["+number(i)+"].ends", "bouts["+number(i)+"].changes[")
+		if len(bout) == 0 {
+			return s
+		}
+		s.Lines = append(s.Lines, bout...)
+	}
+}
+
+// path shows the length of the path, noting its pegs.
+func (p *pager) path() []Line {
+	lines := p.lines("winding.path-length")
+	for i := range lines {
+		n, _ := p.r.Node(lines[i].ID)
+		lines[i].Note = join(lines[i].Note, n.About.Mark)
+	}
+	return lines
+}
+
+func (p *pager) raddle() Section {
+	return Section{Title: "Raddle", Lines: p.lines(
+		"raddle", "raddle.per-space", "raddle.groups[", "raddle.count",
+	)}
+}
+
+// sectional shows the sections from left to right and the packages of each yarn.
+func (p *pager) sectional() Section {
+	s := Section{Title: "Sectional beam", Lines: p.lines(
+		"sections.width", "sections.each", "sections.whole", "sections.groups[", "sections.count",
+	)}
+	for _, n := range p.r.Nodes {
+		if n.Says() == "packages[].count" || n.Says() == "packages[].runs[].wound" {
+			s.Lines = append(s.Lines, p.line(n))
+		}
+	}
+	s.Lines = append(s.Lines, p.lines("packages.wound")...)
+	return s
+}
+
+// markText says the mark of a node. The pegs of a board have names of the
+// weaver's own, which may be those of marks.
+func markText(n reckon.Node) string {
+	if words, ok := markWords[n.About.Mark]; ok && !strings.HasPrefix(n.ID, "winding.") {
+		return words
+	}
+	return n.About.Mark
+}
