@@ -103,7 +103,8 @@ func (d *decoder) warpYarn() string {
 	return names[0]
 }
 
-// hasGrist reports whether the thickness of a yarn is known. A yarn that is
+// hasGrist reports whether the thickness of a yarn is known, by its grist or by
+// wraps that touch. A yarn that is
 // unknown, or of which something was said wrongly, has its own problem.
 func (d *decoder) hasGrist(name string) bool {
 	i := slices.IndexFunc(d.plan.Yarns, func(y yarn.Yarn) bool { return y.Name == name })
@@ -113,7 +114,8 @@ func (d *decoder) hasGrist(name string) bool {
 	n, y := d.top.child("yarns").child(name), d.plan.Yarns[i]
 	wrong := n.child("count") != nil && !y.Count.Given() || n.child("wraps") != nil && !y.Wraps.Given() ||
 		n.child("skein") != nil && y.Skein.Grist().IsZero()
-	return wrong || !y.Grist().IsZero()
+	_, _, touching := y.Wraps.Is.Diameters()
+	return wrong || touching || !y.Grist().IsZero()
 }
 
 // checkLinks reports allowances that say the same loss twice.

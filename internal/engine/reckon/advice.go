@@ -26,18 +26,49 @@ func (c calc) root(a term) term {
 }
 
 // advisedSett is the working share of the greatest sett that the yarn and the
-// weave allow. The decoder asks for a sett where the yarn has no grist.
+// weave allow, or what touching wraps advise where the yarn has no grist. The
+// decoder asks for a sett where neither is known.
 func (r *run) advisedSett() term {
+	t := r.workingSett()
+	r.shown["sett.wanted"] = t
+	return t
+}
+
+func (r *run) workingSett() term {
 	greatest, ok := r.greatestSett()
 	if !ok {
-		panic("internal error: neither sett nor grist, and the decoder let it pass")
+		return r.settByWraps()
 	}
 	v, _ := defaults.For("working-sett", r.kase)
 	working := r.byDefault("sett.working", share(v.Share), v)
 	t := r.put("sett.wanted", r.mul(Density, greatest, working), warp.InReed, About{})
 	r.from("ashenhurst-working")
-	r.shown["sett.wanted"] = t
 	return t
+}
+
+// settByWraps is wraps × ends ÷ (ends + interlacings).
+func (r *run) settByWraps() term {
+	y, ok := r.warpYarn()
+	if !ok {
+		panic("internal error: neither sett nor yarn, and the decoder let it pass")
+	}
+	wraps, ok := r.touchingWraps(y)
+	if !ok {
+		panic("internal error: neither sett, grist nor wraps, and the decoder let it pass")
+	}
+	t := r.put("sett.wanted", r.byInterlacing(wraps), warp.InReed, About{})
+	r.from("wraps-half")
+	return t
+}
+
+// touchingWraps is the node of the yarn's wraps that touch.
+func (r *run) touchingWraps(y *yarn.Yarn) (term, bool) {
+	perInch, _, ok := y.Wraps.Is.Diameters()
+	if !ok {
+		return term{}, false
+	}
+	g := given{path: "yarns." + y.Name + ".wraps", typed: y.Wraps.Typed, about: About{Yarn: y.Name}}
+	return r.given(yarnID(y.Name)+"wraps", density(perInch.Div(qty.Inch.Rat())), g), true
 }
 
 // greatestSett is diameters × ends ÷ (ends + interlacings), Ashenhurst's rule.
@@ -137,11 +168,10 @@ func (r *run) byWraps() {
 	if !ok || y.Wraps.Is.IsZero() {
 		return
 	}
-	perInch, _, ok := y.Wraps.Is.Diameters()
+	wraps, ok := r.touchingWraps(y)
 	if !ok {
 		return
 	}
-	wraps := r.given("yarns["+y.Name+"].wraps", density(perInch.Div(qty.Inch.Rat())), given{path: "yarns." + y.Name + ".wraps", typed: y.Wraps.Typed, about: About{Yarn: y.Name}})
 	r.put("sett.by-wraps", r.byInterlacing(wraps), warp.InReed, About{})
 	r.from("wraps-half")
 	r.usualByWraps(y.Wraps.Is)

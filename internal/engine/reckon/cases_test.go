@@ -345,6 +345,23 @@ var cases = []struct {
 	},
 }
 
+// A yarn known only by wraps that touch has its sett proposed from them: half of
+// them for plain weave, two thirds for 2/2 twill (Gist Yarn, how-to article on
+// wraps: 24 wpi, 12 and 16 epi).
+func TestSettFromWrapsAlone(t *testing.T) {
+	for weave, want := range map[string]string{"plain": "12", "2/2 twill": "16"} {
+		text := "sley = 1\nweave = \"" + weave + "\"\n[[pieces]]\nlength = \"1 yd\"\nwidth = \"10 in\"\n[yarns.a]\nwraps = \"24 wpi touching\"\n"
+		plan, _, list := planfile.Decode("case.toml", []byte(text))
+		if list.Failed() {
+			t.Fatal(list.All())
+		}
+		n, _ := reckon.Reckon(plan, reckon.Options{}).Node("sett.wanted")
+		if got := n.Is.Mul(qty.Inch.Rat()).String(); got != want {
+			t.Errorf("%s: got %s, want %s", weave, got, want)
+		}
+	}
+}
+
 // special rewrites the few plans that change a line of the bare one.
 func special(what, text string) string {
 	switch {

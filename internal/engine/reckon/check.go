@@ -21,6 +21,9 @@ var (
 	tightYarn = qty.Frac(2, 100)  // of the yarn needed; common practice, no source
 )
 
+// mostTight is yarn enough to mend any fault, however much was needed.
+const mostTight = 50 * qty.Metre
+
 // check holds the reckoning against the loom and the cloth. Each problem says
 // what will happen and what to do.
 func (r *run) check() {
@@ -58,7 +61,7 @@ func (r *run) checkLoom() {
 	if b := l.BeamHolds; b.Given() {
 		r.givenLength("loom.beam-holds", "loom.beam-holds", b)
 		if b.Is.Rat().Less(r.warpIs.wound.Is) {
-			r.warn("loom.beam", "loom.beam-holds", b.Typed, problem.Args{"holds": length(b.Is), "wound": r.warpIs.wound.Figure})
+			r.warn("loom.beam", "loom.beam-holds", b.Typed, problem.Args{"holds": length(b.Is), "wound": Node{ID: "warp.wound", Figure: r.warpIs.wound.Figure}})
 		}
 	}
 	two := false
@@ -340,7 +343,7 @@ func (r *run) checkYarns() {
 		}
 		over, bought := r.out.Node(id + "left")
 		need, _ := r.out.Node(id + "need")
-		if bought && over.Is.Less(need.Is.Mul(tightYarn)) {
+		if bought && over.Is.Less(qty.Min(need.Is.Mul(tightYarn), mostTight.Rat())) {
 			r.tell("yarn.tight", "yarns."+name+".put-up", y.PutUp.Typed, problem.Args{"yarn": name, "left": over})
 		}
 	}
