@@ -201,6 +201,16 @@ var cases = []struct {
 		map[string]string{"dents": "102", "width.occupied": "10.2 in", "heddles.total": "100", "yarns[b].ends": "4", "yarns[b].warp": "5 yd"},
 	},
 	{
+		"an end in every other dent: 100 ends take 199 dents, the last is not empty",
+		plan{warp: "sleying = \"1-0\"\nreed = \"20 dpi\"\n"},
+		map[string]string{"dents.cloth": "199", "dents.odd": ""},
+	},
+	{
+		"an order of 2-3 that breaks off: 104 ends are 20 orders, 2 and 2 of 3",
+		plan{warp: "ends = 104\nsleying = \"2-3\"\nreed = \"4 dpi\"\n"},
+		map[string]string{"dents.cloth": "42", "dents.odd": "2"},
+	},
+	{
 		"spaced and crammed stripes: 20 at 5 epi, 40 at 20 epi and the rest at 10 make 10 in with 100 ends",
 		plan{warp: "stripes = \"b 20 at 5 epi, (a 1) x fill, b 40 at 20 epi\"\n"},
 		map[string]string{"ends": "100", "width.in-reed": "10 in", "yarns[b].ends": "60", "yarns[a].ends": "40"},

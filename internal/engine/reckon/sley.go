@@ -296,12 +296,13 @@ func (r *run) dentsOfCloth() term {
 	return r.put("dents.cloth", r.sum(Dents, parts), warp.Unsaid, About{})
 }
 
-// dentsOf is dents in the order × whole orders + the dents that the rest fills.
+// dentsOf is dents in the order × whole orders + the dents that the rest fills;
+// the last order is always the rest, so that no empty dent is counted after it.
 // What stands in the last dent of all, when it is not full, is a node.
 func (r *run) dentsOf(o sett.Order, n qty.Rat, last bool) term {
 	_, odd := o.Dents(n.Count(qty.Nearest))
 	ends, each := r.plain(figure(n, Ends)), r.plain(count(o.Ends(), Ends))
-	orders := r.whole(r.div(Repeats, ends, each), qty.Down)
+	orders := r.whole(r.div(Repeats, r.sub(ends, r.plain(count(1, Ends))), each), qty.Down)
 	rest := n.Sub(each.Is.Mul(orders.Is))
 	if odd > 0 && last {
 		left := r.sub(ends, r.mul(Ends, each, orders))
