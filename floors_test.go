@@ -81,7 +81,7 @@ var bars = []bar{
 	},
 	{
 		from:   []string{"internal/face"},
-		except: []string{"internal/face/present"},
+		except: []string{"internal/face/present", "internal/face/sheet"},
 		to:     []string{"internal/engine", "internal/edge"},
 		reason: "a face asks app, which hands it the results: so the command line, the page and the paper cannot disagree",
 	},
@@ -105,6 +105,12 @@ var bars = []bar{
 		from:   []string{"internal", "cmd", "tools"},
 		to:     []string{"C"},
 		reason: "one static file for every system: no C, which would need a compiler for each",
+	},
+	{
+		from:   []string{"internal/face/sheet"},
+		to:     []string{"internal/engine", "internal/edge"},
+		but:    []string{"internal/engine/reckon", "internal/engine/draw", "internal/engine/dress"},
+		reason: "a sheet lays out what app reckoned: it reads the nodes, draws scenes, and boards as dress says them; app alone makes files of them",
 	},
 }
 

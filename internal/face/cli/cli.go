@@ -16,8 +16,10 @@ type World struct {
 	In       io.Reader
 	Out, Err io.Writer
 	ReadFile func(name string) ([]byte, error)
-	Demo     []byte
-	DemoName string
+	// WriteFile writes a file whole, or leaves what was there.
+	WriteFile func(name string, data []byte) error
+	Demo      []byte
+	DemoName  string
 }
 
 // The exit codes, fixed and documented in the help of every command.
@@ -93,7 +95,7 @@ working. Alone it reckons the demo towels.
 		SilenceUsage:  true,
 		RunE:          func(*cobra.Command, []string) error { return runDemo(w) },
 	}
-	root.AddCommand(newReckon(w), newYarn(w), newSett(w), newReed(w))
+	root.AddCommand(newReckon(w), newSheet(w), newYarn(w), newSett(w), newReed(w))
 	return root
 }
 

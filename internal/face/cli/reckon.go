@@ -2,10 +2,8 @@ package cli
 
 import (
 	"encoding/json"
-	"errors"
 	"fmt"
 	"io"
-	"io/fs"
 
 	"github.com/spf13/cobra"
 
@@ -30,7 +28,7 @@ the standard input. Figures are those read at the bench: lengths to 1/8 in or
 5 mm, whole ends and picks.
 ` + exitHelp,
 		Example:           "  sley reckon examples/galley-towels.toml\n  sley reckon examples/berth-blanket.toml --explain --units metric",
-		Args:              onePlan,
+		Args:              onePlanOf("reckon PLAN"),
 		ValidArgsFunction: planFiles,
 		RunE:              func(_ *cobra.Command, args []string) error { return runReckon(w, args[0], opts) },
 	}
@@ -45,26 +43,22 @@ the standard input. Figures are those read at the bench: lengths to 1/8 in or
 	return cmd
 }
 
-// onePlan asks for the plan file by name.
-func onePlan(_ *cobra.Command, args []string) error {
-	if len(args) != 1 {
-		return fmt.Errorf("name one plan file: sley reckon PLAN (%d named); - reads the standard input", len(args))
+// onePlanOf asks for the plan file by name.
+func onePlanOf(use string) cobra.PositionalArgs {
+	return func(_ *cobra.Command, args []string) error {
+		if len(args) != 1 {
+			return fmt.Errorf("name one plan file: sley %s (%d named); - reads the standard input", use, len(args))
+		}
+		return nil
 	}
-	return nil
 }
 
 func runReckon(w World, name string, opts ReckonOptions) error {
-	text, err := readPlan(w, name)
-	if errors.Is(err, fs.ErrNotExist) {
-		return stop{exitNotFound, "not-found", fmt.Errorf("there is no file %s", name)}
-	}
+	text, err := planText(w, name)
 	if err != nil {
-		return stop{exitFailed, "unreadable", fmt.Errorf("read plan: %w", err)}
+		return err
 	}
-	if name == "-" {
-		name = "standard input"
-	}
-	return reckonText(w, name, text, opts)
+	return reckonText(w, said(name), text, opts)
 }
 
 func readPlan(w World, name string) ([]byte, error) {

@@ -14,7 +14,24 @@ func (u Units) Formula(n reckon.Node) string {
 	if n.Formula == nil {
 		return ""
 	}
-	return u.write(n.Formula, 0, u.enough(n))
+	more := u.enough(n)
+	return write(n.Formula, 0, func(leaf *reckon.Expr) string {
+		return u.digits(leaf.Leaf, u.places(leaf.Leaf)+more)
+	})
+}
+
+// FormulaWords writes a node's formula for working it out by hand: what other
+// nodes stand for in words between brackets, and the figures that no node has.
+func (u Units) FormulaWords(r *reckon.Result, n reckon.Node) string {
+	if n.Formula == nil {
+		return ""
+	}
+	return write(n.Formula, 0, func(leaf *reckon.Expr) string {
+		if of, ok := r.Node(leaf.Node); ok {
+			return "[" + Label(of) + "]"
+		}
+		return u.digits(leaf.Leaf, u.places(leaf.Leaf))
+	})
 }
 
 // mostDigits is where Formula stops adding digits.
@@ -68,13 +85,16 @@ func rank(op reckon.Op) int {
 	return 3
 }
 
+// speller writes a leaf of a formula.
+type speller func(leaf *reckon.Expr) string
+
 // write writes e inside an operation of rank outer.
-func (u Units) write(e *reckon.Expr, outer, more int) string {
+func write(e *reckon.Expr, outer int, say speller) string {
 	if e.Op == reckon.Leaf {
-		return u.digits(e.Leaf, u.places(e.Leaf)+more)
+		return say(e)
 	}
 	if _, named := names[e.Op]; named {
-		return u.call(e, more)
+		return call(e, say)
 	}
 	parts := make([]string, len(e.Args))
 	for i, arg := range e.Args {
@@ -82,7 +102,7 @@ func (u Units) write(e *reckon.Expr, outer, more int) string {
 		if i > 0 && e.Op != reckon.Plus {
 			inner++
 		}
-		parts[i] = u.write(arg, inner, more)
+		parts[i] = write(arg, inner, say)
 	}
 	text := strings.Join(parts, signs[e.Op])
 	if rank(e.Op) < outer {
@@ -92,14 +112,14 @@ func (u Units) write(e *reckon.Expr, outer, more int) string {
 }
 
 // call writes up(x), up(x to step), larger of(a, b), √(x).
-func (u Units) call(e *reckon.Expr, more int) string {
-	first := u.write(e.Args[0], 0, more)
+func call(e *reckon.Expr, say speller) string {
+	first := write(e.Args[0], 0, say)
 	switch e.Op {
 	case reckon.Root:
 		return names[e.Op] + "(" + first + ")"
 	case reckon.Larger, reckon.Smaller:
 		for _, arg := range e.Args[1:] {
-			first += ", " + u.write(arg, 0, more)
+			first += ", " + write(arg, 0, say)
 		}
 		return strings.TrimSpace(names[e.Op]) + "(" + first + ")"
 	}
@@ -107,5 +127,5 @@ func (u Units) call(e *reckon.Expr, more int) string {
 	if step.Kind.Dimension() == (reckon.Dimension{}) && step.Is.Equal(qty.Int(1)) {
 		return names[e.Op] + "(" + first + ")"
 	}
-	return names[e.Op] + "(" + first + " to " + u.write(e.Args[1], 0, more) + ")"
+	return names[e.Op] + "(" + first + " to " + write(e.Args[1], 0, say) + ")"
 }

@@ -44,16 +44,21 @@ type pager struct {
 // a last section holds the figures that the page leaves out.
 func PageOf(r *reckon.Result, u Units, explain bool) Page {
 	p := &pager{r: r, u: u, explain: explain, used: map[string]bool{}}
-	page := Page{Title: r.Plan.Name, Note: strings.TrimSpace(r.Plan.Note)}
-	if page.Title == "" {
-		page.Title = "A warp"
-	}
+	page := Page{Title: Title(r.Plan), Note: strings.TrimSpace(r.Plan.Note)}
 	page.Sections = p.sections()
 	if explain {
 		page.Sections = append(page.Sections, p.rest())
 		page.Sources = p.sources()
 	}
 	return page
+}
+
+// Title is what a plan is called.
+func Title(plan *warp.Plan) string {
+	if plan.Name == "" {
+		return "A warp"
+	}
+	return plan.Name
 }
 
 // sections gives the sections that have lines, in the order of the work.

@@ -1,0 +1,78 @@
+package sheet
+
+import (
+	"sley/internal/face/present"
+	"sley/internal/trade/problem"
+)
+
+// glance is the sheet to pin above the loom: its figures are 14 pt and larger.
+func (d *desk) glance() {
+	blocks := d.text(body, d.r.Plan.Note)
+	blocks = append(blocks, d.figuresIn(large, key, body, present.Glance(d.r, d.u))...)
+	blocks = append(blocks, d.pieces()...)
+	blocks = append(blocks, d.cloth()...)
+	blocks = append(blocks, d.warnings()...)
+	d.flow(titleGlance, append(blocks, d.care(careTask)...))
+}
+
+// pieces lists the kinds of pieces with what they come out at.
+func (d *desk) pieces() []block {
+	columns := []column{{wordPiece, 4, false}, {wordHowMany, 2, true}, {wordLength, 3, true}, {wordWidth, 3, true}, {wordPicksOf, 2, true}}
+	var rows [][]cell
+	for i := range d.r.Plan.Pieces {
+		id := pieceID(i)
+		long := d.first(id+"comes-out", id+"finished", id+"length")
+		wide := d.first(id+"seamed-width", "width.opened", "width.finished")
+		rows = append(rows, []cell{words(d.pieceName(i)), say(d.bench(id + "count")), say(long), say(wide), say(d.bench(id + "picks"))})
+	}
+	if len(rows) == 0 {
+		return nil
+	}
+	return append([]block{d.heading(wordPieces)}, d.table(columns, rows)...)
+}
+
+// first is the figure of the first node there is.
+func (d *desk) first(ids ...string) string {
+	for _, id := range ids {
+		if d.has(id) {
+			return d.bench(id)
+		}
+	}
+	return ""
+}
+
+// cloth says the weave, the wash and the loom, as far as the plan does.
+func (d *desk) cloth() []block {
+	var rows [][]cell
+	for _, fact := range [][2]string{{wordWeave, d.r.Plan.Weave}, {wordWash, d.r.Plan.Wash}, {wordLoom, d.r.Plan.Loom.Name}} {
+		if fact[1] != "" {
+			rows = append(rows, []cell{words(fact[0]), words(fact[1])})
+		}
+	}
+	if len(rows) == 0 {
+		return nil
+	}
+	out := []block{d.heading(wordCloth)}
+	g := newGrid(d.width(), []column{{"", 1, false}, {"", 3, false}})
+	for _, row := range rows {
+		out = append(out, g.row(row))
+	}
+	return together(out)
+}
+
+// warnings says what the reckoning warns of, with what to do.
+func (d *desk) warnings() []block {
+	out := []block{d.heading(wordLookAt)}
+	for _, p := range d.r.Problems.All() {
+		if p.Severity != problem.Warning {
+			continue
+		}
+		p = d.u.Localise(p)
+		out = append(out, d.text(strong, present.Wrong(p))...)
+		out = append(out, d.text(body, present.Fix(p))...)
+	}
+	if len(out) == 1 {
+		return nil
+	}
+	return out
+}

@@ -1,0 +1,107 @@
+package sheet
+
+import (
+	"bytes"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"sley/internal/app"
+	"sley/internal/engine/draw/letter"
+	"sley/internal/face/present"
+)
+
+// judge runs a program that was written by others to read PDF, on a file, and
+// returns what it printed. Where it is not installed the test is skipped, and fails
+// where CI is set.
+func judge(t *testing.T, name string, args ...string) string {
+	t.Helper()
+	if _, err := exec.LookPath(name); err != nil {
+		const remedy = "apt-get install -y qpdf poppler-utils"
+		if os.Getenv("CI") != "" {
+			t.Fatalf("no %s: %s", name, remedy)
+		}
+		t.Skipf("no %s: %s", name, remedy)
+	}
+	out, err := exec.Command(name, args...).CombinedOutput()
+	if err != nil {
+		t.Fatalf("%s: %v\n%s", name, err, out)
+	}
+	return string(out)
+}
+
+// printed is a plan's sheets as a file.
+func printed(t *testing.T, name string, text []byte) (file string, figure func(id string) string) {
+	t.Helper()
+	r := reckoned(t, name, text)
+	pdf, err := app.Sheets(mustMake(t, r, Options{Sheets: everything(r)}))
+	if err != nil {
+		t.Fatal(err)
+	}
+	file = filepath.Join(t.TempDir(), "sheets.pdf")
+	if err := os.WriteFile(file, pdf, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	return file, func(id string) string {
+		n, ok := r.Node(id)
+		if !ok {
+			t.Fatalf("%s: no node %s", name, id)
+		}
+		return letter.FractionText(present.UnitsOf(r.Plan).Bench(n))
+	}
+}
+
+// What others read from the file is whole, has its letters with it, and says the
+// figures of the nodes beside their words.
+func TestOthersReadTheSheets(t *testing.T) {
+	wanted := map[string]map[string]string{
+		"galley-towels.toml":  {"wind the warp": "warp.wound", "ends to wind": "ends.wound", "white, needed": "yarns[white].need", "blue, needed": "yarns[blue].need"},
+		"berth-blanket.toml":  {"wind the warp": "warp.wound", "ends to wind": "ends.wound", "harbour, needed": "yarns[harbour].need"},
+		"bookmark-class.toml": {"wind the warp": "warp.wound", "ends to wind": "ends.wound", "sand, needed": "yarns[sand].need"},
+	}
+	for name, text := range plans(t) {
+		file, figure := printed(t, name, text)
+		if out := judge(t, "qpdf", "--check", file); !strings.Contains(out, "No syntax or stream encoding errors") {
+			t.Errorf("%s: %s", name, out)
+		}
+		for _, line := range strings.Split(strings.TrimSpace(judge(t, "pdffonts", file)), "\n")[2:] {
+			if !strings.Contains(line, "CID TrueType") || !strings.Contains(line, " yes ") {
+				t.Errorf("%s: %s", name, line)
+			}
+		}
+		read := judge(t, "pdftotext", "-layout", file, "-")
+		for words, id := range wanted[name] {
+			if !beside(read, words, figure(id)) {
+				t.Errorf("%s: no line with %q and %q", name, words, figure(id))
+			}
+		}
+	}
+}
+
+func TestSamePlanSameBytes(t *testing.T) {
+	text := plans(t)["bookmark-class.toml"]
+	var files [2][]byte
+	for i := range files {
+		r := reckoned(t, "bookmark-class.toml", text)
+		pdf, err := app.Sheets(mustMake(t, r, Options{Sheets: everything(r)}))
+		if err != nil {
+			t.Fatal(err)
+		}
+		files[i] = pdf
+	}
+	if !bytes.Equal(files[0], files[1]) {
+		t.Error("the same plan gives other bytes")
+	}
+}
+
+// beside says whether a line begins with the words and has the figure after them.
+func beside(read, words, figure string) bool {
+	for line := range strings.Lines(read) {
+		if rest, ok := strings.CutPrefix(strings.TrimSpace(line), words+" "); ok && strings.HasPrefix(strings.TrimSpace(rest), figure) {
+			return true
+		}
+	}
+	return false
+}

@@ -1,0 +1,61 @@
+package sheet
+
+// kind is one kind of sheet.
+type kind struct {
+	name, about string
+	has         func(*desk) bool // whether the plan has anything for it
+	without     string           // what the plan then lacks
+	usual       func(*desk) bool // whether it is made unasked; nil: always
+	make        func(*desk)
+}
+
+// kinds are the sheets in the order in which they are needed.
+var kinds = []kind{
+	{name: "glance", about: "the plan at a glance", has: always, make: (*desk).glance},
+	{name: "yarn", about: "yarn to buy and to weigh out", has: (*desk).hasYarn, without: "it names no yarn", make: (*desk).yarn},
+	{name: "winding", about: "the way of the warp, the bouts and their colours", has: always, make: (*desk).winding},
+	{name: "raddle", about: "ends in the raddle or on the sections of the beam", has: (*desk).hasSpreading, without: "[winding] says neither raddle nor section", make: (*desk).raddle},
+	{name: "threading", about: "heddles on each shaft", has: (*desk).hasThreading, without: "it has no threading that comes to its ends", make: (*desk).threading},
+	{name: "sleying", about: "the reed, its order, and groups of dents to tick", has: (*desk).hasReed, without: "it names no reed", make: (*desk).sleying},
+	{name: "weaving", about: "for each kind of piece its picks, lengths and marks", has: (*desk).hasPieces, without: "it has no pieces", make: (*desk).weaving},
+	{name: "tape", about: "measuring tapes at true scale, to cut out", has: (*desk).hasTape, without: "no length on the loom is known", make: (*desk).tape},
+	{name: "finishing", about: "sizes planned beside sizes measured, hems, fringes, the wash", has: (*desk).hasPieces, without: "it has no pieces", make: (*desk).finishing},
+	{name: "class", about: "every figure with its working, to hand out", has: always, usual: (*desk).isClass, make: (*desk).class},
+	{name: "worksheet", about: "the same to be worked out by hand", has: always, usual: (*desk).isClass, make: (*desk).worksheet},
+	{name: "kits", about: "amounts of yarn for each loom or weaver of a class", has: (*desk).isClass, without: "it has no [class]", make: (*desk).kits},
+}
+
+func always(*desk) bool { return true }
+
+func kindNamed(name string) (kind, bool) {
+	for _, k := range kinds {
+		if k.name == name {
+			return k, true
+		}
+	}
+	return kind{}, false
+}
+
+func (d *desk) hasYarn() bool      { return len(d.yarnNames()) > 0 }
+func (d *desk) hasSpreading() bool { return d.has("raddle") || d.has("sections.width") }
+func (d *desk) hasThreading() bool { return d.has("heddles.total") }
+func (d *desk) hasReed() bool      { return d.has("sett.exact") }
+func (d *desk) hasPieces() bool    { return len(d.r.Plan.Pieces) > 0 }
+
+func (d *desk) isClass() bool { return d.r.Plan.Class.Looms > 0 || d.r.Plan.Class.InTurn > 0 }
+
+// Titles of the sheets.
+const (
+	titleGlance    = "The plan at a glance"
+	titleYarn      = "Yarn"
+	titleWinding   = "Winding"
+	titleRaddle    = "Raddle"
+	titleSections  = "Sectional beam"
+	titleThreading = "Threading"
+	titleSleying   = "Sleying"
+	titleWeaving   = "Weaving: "
+	titleFinishing = "Finishing"
+	titleClass     = "The reckoning, with every working"
+	titleWorksheet = "The reckoning, by hand"
+	titleKits      = "Kits for the class"
+)

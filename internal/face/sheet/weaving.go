@@ -1,0 +1,96 @@
+package sheet
+
+import "strings"
+
+// mostTicked is how many pieces have boxes and lines of their own.
+const mostTicked = 12
+
+// weaving is a sheet for each kind of piece.
+func (d *desk) weaving() {
+	for i := range d.r.Plan.Pieces {
+		d.weavingOf(i)
+	}
+}
+
+func (d *desk) weavingOf(i int) {
+	name, id := d.pieceName(i), pieceID(i)
+	blocks := d.figures(d.linesIn(name+", ",
+		id+"count", id+"panels", id+"in-turn", "picks.wanted", id+"picks", id+"picks.on-loom", id+"on-loom", id+"relaxed", id+"comes-out",
+		id+"first.fringe-cut", id+"last.fringe-cut", "gap",
+	))
+	n := d.made(i)
+	blocks = append(blocks, d.marks(id, name, n)...)
+	if n > mostTicked {
+		blocks = append(blocks, d.text(body, filled(wordMore, "{n}", count(mostTicked)))...)
+	}
+	blocks = append(blocks, d.measured(id, min(n, mostTicked))...)
+	d.flow(titleWeaving+name, blocks)
+}
+
+// made is how many of a kind are woven, panels counted.
+func (d *desk) made(i int) int {
+	p := d.r.Plan.Pieces[i]
+	return max(p.Count, 1) * max(p.Panels, 1)
+}
+
+// marks is the tape's marks, with a box for each piece.
+func (d *desk) marks(id, name string, pieces int) []block {
+	var rows [][]cell
+	for _, l := range d.linesIn(name+", ", id+"marks[") {
+		rows = append(rows, []cell{words(l.Label), said(l.Value), {ticks: min(pieces, mostTicked)}})
+	}
+	if len(rows) == 0 {
+		return nil
+	}
+	columns := []column{{wordMark, 5, false}, {wordReads, 3, true}, {wordEachOne, 8, false}}
+	return append([]block{d.heading(wordTape)}, d.table(columns, rows)...)
+}
+
+// measured has lines to write what each piece came to.
+func (d *desk) measured(id string, pieces int) []block {
+	var rows [][]cell
+	for i := range pieces {
+		rows = append(rows, []cell{tick, said(count(i + 1)), say(d.bench(id + "on-loom")), blank, blank, blank})
+	}
+	columns := []column{{"", 1, false}, {wordNumber, 1.4, true}, {wordPlanned, 3, true}, {wordTapeRead, 4, false}, {wordCounted, 3, false}, {wordRemark, 5, false}}
+	return append([]block{d.heading(wordMeasured)}, d.table(columns, rows)...)
+}
+
+// finishing is the sizes planned beside lines for those measured, with what is
+// folded, hemmed and left for fringe.
+func (d *desk) finishing() {
+	var blocks []block
+	for i := range d.r.Plan.Pieces {
+		blocks = append(blocks, d.finishingOf(i)...)
+	}
+	blocks = append(blocks, d.care(careWash)...)
+	d.flow(titleFinishing, append(blocks, d.room(wordWashing, 4)...))
+}
+
+func (d *desk) finishingOf(i int) []block {
+	name, id := d.pieceName(i), pieceID(i)
+	out := []block{d.heading(filled(wordSizes, "{piece}", name))}
+	columns := []column{{wordSize, 5, false}, {wordPlanned, 3, true}, {wordMeasure, 3, false}, {wordMeasure, 3, false}, {wordMeasure, 3, false}}
+	var rows [][]cell
+	for _, l := range d.linesIn(name+", ",
+		id+"on-loom", id+"relaxed", id+"comes-out", "width.fell", "width.relaxed", "width.finished", "width.opened", id+"seamed-width") {
+		rows = append(rows, []cell{words(l.Label), said(l.Value), blank, blank, blank})
+	}
+	out = append(out, d.table(columns, rows)...)
+	hems := d.figures(d.linesIn(name+", ", ends(id)...))
+	if len(hems) == 0 {
+		return out
+	}
+	return append(append(out, d.heading(wordHemming)), hems...)
+}
+
+// ends names the nodes of both ends of a piece.
+func ends(id string) []string {
+	var out []string
+	for _, end := range []string{"first.", "last."} {
+		for _, part := range strings.Fields("hem turn-in fold fringe-cut twist knot fringe") {
+			out = append(out, id+end+part)
+		}
+	}
+	return append(out, "ends.bundles")
+}
