@@ -133,11 +133,11 @@ func (d *desk) kitYarns() []block {
 // slip is one kit: whose it is, and its yarns to tick.
 func (d *desk) slip(n int) []block {
 	title := filled(wordKit, "{n}", count(n))
-	out := []block{{high: 11, gap: 3, draw: func(x, y float64) []scene.Item {
-		at := strong.base(y+4) + 0.8
+	out := []block{{high: 7.5, gap: 1, draw: func(x, y float64) []scene.Item {
+		at := strong.base(y+2) + 0.8
 		from := x + 30
 		return []scene.Item{
-			strong.at(x, y+4, title), body.at(from, y+4, wordName),
+			strong.at(x, y+2, title), body.at(from, y+2, wordName),
 			scene.Line{X1: from + body.wide(wordName) + 2, Y1: at, X2: x + d.width(), Y2: at, Pen: rule},
 		}
 	}}}
