@@ -55,9 +55,7 @@ func (r *run) checkLoom() {
 			r.warn("loom.width", "loom.width", w.Typed, problem.Args{"width": length(w.Is), "needs": r.cloth.occupied.Figure})
 		}
 	}
-	for i := range r.plan.Pieces {
-		r.checkInReed(i)
-	}
+	r.checkInReed()
 	if b := l.BeamHolds; b.Given() {
 		r.givenLength("loom.beam-holds", "loom.beam-holds", b)
 		if b.Is.Rat().Less(r.warpIs.wound.Is) {
@@ -77,10 +75,10 @@ func (r *run) checkLoom() {
 }
 
 // checkInReed says when the ends of a reed do not reach.
-func (r *run) checkInReed(i int) {
+func (r *run) checkInReed() {
 	in, ok := r.out.Node("dents.in-reed")
 	own := ok && r.out.Reeds[r.out.Sleying[0].Reed].Width > 0 // the loom's width is checked by itself
-	if i > 0 || !own || !in.Is.Less(r.cloth.allDents.Is) {
+	if !own || !in.Is.Less(r.cloth.allDents.Is) {
 		return
 	}
 	r.warn("loom.reed-short", "loom.reeds", r.out.Reeds[r.out.Sleying[0].Reed].Name,
@@ -151,7 +149,7 @@ func (r *run) checkSett() {
 		return
 	}
 	w := r.weave()
-	greatest := y.Diameters().Div(qty.Inch.Rat()).Mul(w.Factor()).Mul(qty.Int(int64(r.cloth.layers)))
+	greatest := sideBySide(y).Mul(w.Factor()).Mul(qty.Int(int64(r.cloth.layers)))
 	part := r.cloth.density.Is.Div(greatest)
 	args := problem.Args{"part": share(part), "greatest": density(greatest), "weave": w.Name, "yarn": y.Name}
 	switch sett := r.plan.Warp.Sett.Typed; {
@@ -161,6 +159,9 @@ func (r *run) checkSett() {
 		r.warn("sett.open", "warp.sett", sett, args)
 	}
 }
+
+// sideBySide is how many threads of a yarn lie side by side in a length.
+func sideBySide(y *yarn.Yarn) qty.Rat { return y.Diameters().Div(qty.Inch.Rat()) }
 
 // checkWraps says when more ends stand in an inch than touch in it.
 func (r *run) checkWraps() {
@@ -186,7 +187,7 @@ func (r *run) checkPicks() {
 	if !ok || y.Grist().IsZero() || !r.weft.hasPicks || r.hasOrders() {
 		return
 	}
-	room := y.Diameters().Div(qty.Inch.Rat())
+	room := sideBySide(y)
 	if !touching(r.weave().Name) {
 		room = room.Mul(qty.Int(2))
 	}

@@ -14,8 +14,6 @@ type pieceRun struct {
 	count term // pieces of this kind, times panels, times the class in turn
 	n     int
 
-	cloth     term // finished cloth woven for one: size, hems, inside fringe
-	hasCloth  bool
 	states    map[warp.State]term // the woven length in every state known
 	ppiState  warp.State
 	ppi       term // picks per length in ppiState
@@ -102,8 +100,8 @@ func mixed(all, own warp.Allowances) warp.Allowances {
 		out[key] = a
 	}
 	for _, name := range warp.LinkNames() {
-		a, own := all[name.Key], out[name.Key]
-		if a.Given() && !own.Given() && !name.Width && !circles(out, name) {
+		a := all[name.Key]
+		if a.Given() && !out[name.Key].Given() && !name.Width && !circles(out, name) {
 			out[name.Key] = a
 		}
 	}
@@ -155,9 +153,7 @@ func (r *run) woven(pr *pieceRun) (term, warp.State) {
 		return size, p.Length.State
 	}
 	parts := append([]term{size}, r.insideHems(pr)...)
-	pr.cloth = r.put(pr.id+"cloth", r.sum(Length, parts), warp.Finished, pr.about)
-	pr.hasCloth = true
-	return pr.cloth, warp.Finished
+	return r.put(pr.id+"cloth", r.sum(Length, parts), warp.Finished, pr.about), warp.Finished
 }
 
 // insideHems gives what the hems of a piece take of finished cloth.

@@ -29,16 +29,20 @@ func (r *run) ownOrder() bool {
 	return sett.Order(r.plan.Warp.Sleying).Ends() > 0 && (r.plan.Warp.Reed.Given() || len(r.plan.Loom.Reeds) > 0)
 }
 
-// settOfOrder is dents × ends in the order ÷ dents in the order, of the reed
-// settled on or the first of the loom.
+// sleyed is dents × ends in the order ÷ dents in the order.
+func (r *run) sleyed(dents term, o sett.Order) term {
+	ends, length := r.plain(count(o.Ends(), Ends)), r.plain(count(len(o), Dents))
+	return r.div(Density, r.mul(Density, dents, ends), length)
+}
+
+// settOfOrder is the density of the order settled on, in the reed settled on or
+// the first of the loom.
 func (r *run) settOfOrder() term {
 	reed := r.plan.Warp.Reed
 	if !reed.Given() {
 		reed = r.plan.Loom.Reeds[0].Dents
 	}
-	order := sett.Order(r.plan.Warp.Sleying)
-	ends, dents := r.plain(count(order.Ends(), Ends)), r.plain(count(len(order), Dents))
-	d := r.div(Density, r.mul(Density, r.plain(density(reed.Is.PerNM())), ends), dents)
+	d := r.sleyed(r.plain(density(reed.Is.PerNM())), r.plan.Warp.Sleying)
 	t := r.put("sett.wanted", d, warp.InReed, About{})
 	r.shown["sett.wanted"] = t
 	return t
@@ -64,10 +68,7 @@ func (r *run) sley() {
 		return
 	}
 	wanted := sett.Wanted{Density: r.cloth.density.Is, Unit: r.plan.Warp.Unit}
-	dents := make([]qty.Rat, len(r.out.Reeds))
-	for i, reed := range r.out.Reeds {
-		dents[i] = reed.Dents
-	}
+	dents := r.dentsOfReeds()
 	if r.proposed() {
 		wanted.Equal = aboutSett
 	}
@@ -78,6 +79,14 @@ func (r *run) sley() {
 	r.out.Sleying = r.withOwnOrder(dents, best(all), wanted.Density)
 	r.useOrder(r.out.Sleying[0])
 	r.listAlternatives()
+}
+
+func (r *run) dentsOfReeds() []qty.Rat {
+	dents := make([]qty.Rat, len(r.out.Reeds))
+	for i, reed := range r.out.Reeds {
+		dents[i] = reed.Dents
+	}
+	return dents
 }
 
 // proposed reports whether the sett is ours, not the weaver's.
@@ -110,7 +119,7 @@ func (r *run) crowding(c sett.Choice) (qty.Rat, bool) {
 	if !ok || y.Grist().IsZero() {
 		return qty.Rat{}, false
 	}
-	perDent := y.Diameters().Div(qty.Inch.Rat()).Mul(reedAir).Div(c.Dents)
+	perDent := sideBySide(y).Mul(reedAir).Div(c.Dents)
 	return qty.Int(int64(c.Order.Most())).Div(perDent), true
 }
 
@@ -124,11 +133,7 @@ func RankReeds(plan *warp.Plan) *Result {
 	r.prepare()
 	r.setSett()
 	r.listReeds()
-	dents := make([]qty.Rat, len(r.out.Reeds))
-	for i, reed := range r.out.Reeds {
-		dents[i] = reed.Dents
-	}
-	all := sett.Choose(dents, sett.Wanted{Density: r.cloth.density.Is, Unit: plan.Warp.Unit})
+	all := sett.Choose(r.dentsOfReeds(), sett.Wanted{Density: r.cloth.density.Is, Unit: plan.Warp.Unit})
 	r.out.Sleying = append([]sett.Choice{{}}, all[:min(len(all), mostRanked)]...)
 	r.listAlternatives()
 	r.out.Sleying = r.out.Sleying[1:]
@@ -200,16 +205,13 @@ func (r *run) withOwnOrder(dents []qty.Rat, choices []sett.Choice, wanted qty.Ra
 	return append([]sett.Choice{mine}, choices...)
 }
 
-// useOrder makes the nodes of the order chosen: dents × ends in the order ÷
-// dents in the order.
+// useOrder makes the nodes of the order chosen.
 func (r *run) useOrder(c sett.Choice) {
 	wanted := r.cloth.density
 	about := About{Reed: r.out.Reeds[c.Reed].Name, Order: c.Order.String()}
 	r.cloth.dents = r.given("reed", density(c.Dents), given{path: "loom.reeds", typed: about.Reed, about: About{Reed: about.Reed}})
 	r.cloth.hasReed, r.cloth.order = true, c.Order
-	ends, dents := r.plain(count(c.Order.Ends(), Ends)), r.plain(count(len(c.Order), Dents))
-	d := r.div(Density, r.mul(Density, r.cloth.dents, ends), dents)
-	r.cloth.density = r.put("sett.exact", d, warp.InReed, about)
+	r.cloth.density = r.put("sett.exact", r.sleyed(r.cloth.dents, c.Order), warp.InReed, about)
 	off := r.div(Share, r.sub(r.cloth.density, wanted), wanted)
 	r.put("sett.off", off, warp.Unsaid, About{})
 }
@@ -219,9 +221,7 @@ func (r *run) listAlternatives() {
 	for i, c := range r.out.Sleying[1:] {
 		id := "sley.other[" + itoa(i+1) + "]."
 		about := About{Reed: r.out.Reeds[c.Reed].Name, Order: c.Order.String(), Index: i + 1}
-		reed := r.plain(density(c.Dents))
-		ends, dents := r.plain(count(c.Order.Ends(), Ends)), r.plain(count(len(c.Order), Dents))
-		exact := r.put(id+"exact", r.div(Density, r.mul(Density, reed, ends), dents), warp.InReed, about)
+		exact := r.put(id+"exact", r.sleyed(r.plain(density(c.Dents)), c.Order), warp.InReed, about)
 		wanted := r.shown["sett.wanted"]
 		r.put(id+"off", r.div(Share, r.sub(exact, wanted), wanted), warp.Unsaid, about)
 	}
@@ -239,8 +239,7 @@ func (r *run) listCrammed() {
 		seen = append(seen, s.Density)
 		id := "sett.stripes[" + itoa(len(seen)) + "]"
 		about := About{Yarn: s.Yarn, Reed: r.out.Reeds[r.out.Sleying[0].Reed].Name, Order: s.Order.String(), Index: len(seen)}
-		ends, dents := r.plain(count(s.Order.Ends(), Ends)), r.plain(count(len(s.Order), Dents))
-		r.put(id, r.div(Density, r.mul(Density, r.cloth.dents, ends), dents), warp.InReed, about)
+		r.put(id, r.sleyed(r.cloth.dents, s.Order), warp.InReed, about)
 	}
 }
 

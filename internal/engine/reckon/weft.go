@@ -148,28 +148,39 @@ func (r *run) splitByShares() {
 func (r *run) splitByOrder() {
 	var names []string
 	counted := map[string][]term{}
+	add := func(yarn string, picks term) {
+		if counted[yarn] == nil {
+			names = append(names, yarn)
+		}
+		counted[yarn] = append(counted[yarn], picks)
+	}
 	for i := range r.pieces {
-		pr := &r.pieces[i]
-		if !pr.hasPicks {
-			continue
-		}
-		for _, t := range r.tallyOf(pr) {
-			if counted[t.yarn] == nil {
-				names = append(names, t.yarn)
-			}
-			begins := t.begins.Mul(qty.Int(int64(pr.n)))
-			r.weft.changes[t.yarn] = r.weft.changes[t.yarn].Add(begins)
-			each := r.plain(figure(t.n, Picks))
-			counted[t.yarn] = append(counted[t.yarn], r.mul(Picks, pr.remaining(), each))
-		}
-		for _, n := range pr.woven {
-			one := *pr
-			one.picks, one.order = n, nil
-			for _, t := range r.tallyOf(&one) {
-				counted[t.yarn] = append(counted[t.yarn], r.plain(figure(t.n, Picks)))
-			}
+		if pr := &r.pieces[i]; pr.hasPicks {
+			r.picksByYarn(pr, add)
 		}
 	}
+	r.partsByYarn(names, counted)
+}
+
+// picksByYarn adds the picks of each yarn in the pieces as planned and in those
+// that came off the loom otherwise, and notes the colour changes.
+func (r *run) picksByYarn(pr *pieceRun, add func(yarn string, picks term)) {
+	for _, t := range r.tallyOf(pr) {
+		begins := t.begins.Mul(qty.Int(int64(pr.n)))
+		r.weft.changes[t.yarn] = r.weft.changes[t.yarn].Add(begins)
+		add(t.yarn, r.mul(Picks, pr.remaining(), r.plain(figure(t.n, Picks))))
+	}
+	for _, n := range pr.woven {
+		one := *pr
+		one.picks, one.order = n, nil
+		for _, t := range r.tallyOf(&one) {
+			add(t.yarn, r.plain(figure(t.n, Picks)))
+		}
+	}
+}
+
+// partsByYarn adds up the picks of each yarn, in every layer.
+func (r *run) partsByYarn(names []string, counted map[string][]term) {
 	for _, name := range names {
 		sum := r.sum(Picks, counted[name])
 		if r.cloth.layers > 1 {

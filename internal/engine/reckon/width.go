@@ -32,7 +32,7 @@ type cloth struct {
 	layers   int
 }
 
-// panel gives the panels of a piece, at least 1.
+// panels gives the panels of a piece, at least 1.
 func panels(p *warp.Piece) int { return max(p.Panels, 1) }
 
 func pieceID(i int) string { return "pieces[" + strconv.Itoa(i) + "]." }
@@ -88,11 +88,15 @@ func (r *run) pieceInReed(i int) term {
 // two edges that meet.
 func (r *run) panelWidth(w term, p *warp.Piece, id string, n int) term {
 	if p.Seam.Given() {
-		seam := r.givenLength(id+"seam", id+"seam", p.Seam)
-		edges := r.plain(number(int64(2 * (n - 1))))
-		w = r.add(w, r.mul(Length, edges, seam))
+		w = r.add(w, r.seams(p, id, n))
 	}
 	return r.div(Length, w, r.plain(number(int64(n))))
+}
+
+// seams is what the seams of n panels take: seam × 2 (n - 1).
+func (r *run) seams(p *warp.Piece, id string, n int) term {
+	seam := r.givenLength(id+"seam", id+"seam", p.Seam)
+	return r.mul(Length, r.plain(number(int64(2*(n-1)))), seam)
 }
 
 // stateSlug names a state in a node's id.
@@ -160,10 +164,7 @@ func (r *run) widthOfEnds() {
 	c := &r.cloth
 	c.inReed = r.put("width.in-reed", r.widthFor(c.times, c.ends), warp.InReed, About{})
 	states := r.spread(&r.width, c.inReed, warp.InReed, "width.", About{})
-	c.fell, c.hasFell = states[warp.AtFell], false
-	if _, ok := states[warp.AtFell]; ok {
-		c.hasFell = true
-	}
+	c.fell, c.hasFell = states[warp.AtFell]
 	c.finished = states[warp.Finished]
 	if c.layers > 1 {
 		open := r.mul(Length, c.finished, r.plain(number(int64(c.layers))))
@@ -182,8 +183,7 @@ func (r *run) pieceWidths() {
 		}
 		w := r.mul(Length, r.cloth.finished, r.plain(number(int64(n))))
 		if p.Seam.Given() {
-			seam := r.givenLength(id+"seam", id+"seam", p.Seam)
-			w = r.sub(w, r.mul(Length, r.plain(number(int64(2*(n-1)))), seam))
+			w = r.sub(w, r.seams(p, id, n))
 		}
 		r.put(id+"seamed-width", w, warp.Finished, About{Piece: p.Name})
 	}
@@ -192,7 +192,7 @@ func (r *run) pieceWidths() {
 // settOf turns a typed sett into a figure.
 func settOf(s warp.Sett) Figure { return density(s.Is.PerNM()) }
 
-// none reports whether rounding is off.
+// exact reports whether rounding is off.
 func (r *run) exact() bool { return r.plan.Rounding.Off }
 
 func rounding(t qty.Typed[qty.Rounding], usual qty.Rounding) qty.Rounding {

@@ -71,11 +71,7 @@ func readPlan(w World, name string) ([]byte, error) {
 // reckonText reckons a plan and prints it; problems go to the standard error.
 func reckonText(w World, name string, text []byte, opts ReckonOptions) error {
 	result, list := app.ReckonPlan(name, text, opts.Find, opts.Explain || opts.JSON)
-	units := present.Imperial
-	if result != nil {
-		units = present.UnitsOf(result.Plan)
-	}
-	units, err := present.ParseUnits(opts.Units, units)
+	units, err := present.UnitsFor(result, opts.Units)
 	if err != nil {
 		return stop{code: exitUsage, err: err}
 	}

@@ -49,26 +49,17 @@ new one is whole.
 
 // runSheet writes the sheets when everything is right with the plan and flags.
 func runSheet(w World, name string, opts SheetOptions) error {
-	wanted := sheet.Options{Paper: opts.Paper}
-	for _, name := range opts.Pages {
-		wanted.Sheets = append(wanted.Sheets, strings.TrimSpace(name))
-	}
-	if err := wanted.Check(); err != nil {
+	wanted, err := opts.wanted()
+	if err != nil {
 		return stop{code: exitUsage, err: err}
-	}
-	if opts.Out == "" {
-		return stop{code: exitUsage, err: errors.New("say where the sheets go: -o FILE.pdf")}
 	}
 	text, err := planText(w, name)
 	if err != nil {
 		return err
 	}
 	result, list := app.ReckonPlan(said(name), text, "", true)
-	units := present.Imperial
-	if result != nil {
-		units = present.UnitsOf(result.Plan)
-	}
-	if units, err = present.ParseUnits(opts.Units, units); err != nil {
+	units, err := present.UnitsFor(result, opts.Units)
+	if err != nil {
 		return stop{code: exitUsage, err: err}
 	}
 	printProblems(w.Err, list, units)
@@ -88,6 +79,21 @@ func runSheet(w World, name string, opts SheetOptions) error {
 	}
 	fmt.Fprintf(w.Out, "%s: pages: %d\n", opts.Out, len(pages.Pages))
 	return nil
+}
+
+// wanted gives the sheets and the paper that the flags ask for.
+func (o SheetOptions) wanted() (sheet.Options, error) {
+	wanted := sheet.Options{Paper: o.Paper}
+	for _, name := range o.Pages {
+		wanted.Sheets = append(wanted.Sheets, strings.TrimSpace(name))
+	}
+	if err := wanted.Check(); err != nil {
+		return wanted, err
+	}
+	if o.Out == "" {
+		return wanted, errors.New("say where the sheets go: -o FILE.pdf")
+	}
+	return wanted, nil
 }
 
 // planText reads a plan; the errors are those of a command.

@@ -60,6 +60,17 @@ func UnitsOf(p *warp.Plan) Units {
 	return u
 }
 
+// UnitsFor gives the units to show a reckoning in: its plan's, with what the
+// text asks for over them. Where the plan had errors there is no reckoning, and
+// imperial units stand in.
+func UnitsFor(r *reckon.Result, text string) (Units, error) {
+	over := Imperial
+	if r != nil {
+		over = UnitsOf(r.Plan)
+	}
+	return ParseUnits(text, over)
+}
+
 // ParseUnits reads metric, imperial, or kind=unit pairs over the units given:
 // "length=cm,weight=g".
 func ParseUnits(text string, over Units) (Units, error) {
