@@ -50,28 +50,59 @@ type marker struct {
 	list []tapeMark
 }
 
-type tapeMark struct {
-	about About
-	at    term
-}
-
+// mark places a mark of the cloth: a hem, or the middle.
 func (m *marker) mark(kind, yarn string, at term) {
 	about := m.pr.about
 	about.Mark, about.Yarn = kind, yarn
-	m.list = append(m.list, tapeMark{about, at})
+	m.list = append(m.list, tapeMark{about: about, at: at})
 }
 
-// all makes the nodes of every mark in the order they are met in weaving.
+// markPick places a mark that is woven to after so many picks.
+func (m *marker) markPick(kind, yarn string, at, picks term) {
+	m.mark(kind, yarn, at)
+	m.list[len(m.list)-1].picks = &picks
+}
+
+type tapeMark struct {
+	about About
+	at    term
+	picks *term // nil where the tape decides
+}
+
+// all makes the nodes of every mark in the order they are met in weaving, and of
+// the picks woven by then.
 func (m *marker) all() {
 	m.place()
 	slices.SortStableFunc(m.list, func(a, b tapeMark) int { return a.at.Is.Cmp(b.at.Is) })
 	for i, mark := range m.list {
-		m.put(m.pr.id+"marks["+itoa(i)+"]", mark.at, warp.OnLoom, mark.about)
+		id := m.pr.id + "marks[" + itoa(i) + "]"
+		here := m.put(id, mark.at, warp.OnLoom, mark.about)
+		switch {
+		case !m.counts():
+		case mark.picks != nil:
+			m.put(id+".picks", *mark.picks, warp.Unsaid, mark.about)
+		default:
+			m.put(id+".picks", m.picksTo(here), warp.Unsaid, mark.about)
+		}
 	}
 }
 
+// picksTo is the picks woven when the tape reads that much: length × picks ÷
+// length on the loom, to the nearest whole pick.
+func (m *marker) picksTo(at term) term {
+	picks := m.div(Picks, m.mul(Length, at, m.pr.picks), m.tape)
+	if m.exact() {
+		return picks
+	}
+	return m.whole(picks, qty.Nearest)
+}
+
+// counts reports whether the picks of the piece are known.
+func (m *marker) counts() bool { return m.pr.hasPicks && !m.pr.picks.Is.IsZero() }
+
 func (m *marker) place() {
-	m.mark(MarkStart, "", m.plain(figure(qty.Rat{}, Length)))
+	none := qty.Rat{}
+	m.markPick(MarkStart, "", m.plain(figure(none, Length)), m.plain(figure(none, Picks)))
 	near := m.hem(&m.pr.piece.First, "first")
 	for i, at := range near {
 		m.mark([]string{MarkTurnIn, MarkFold}[i+2-len(near)], "", at)
@@ -81,7 +112,7 @@ func (m *marker) place() {
 	for i := len(far) - 1; i >= 0; i-- {
 		m.mark([]string{MarkFarTurnIn, MarkFarFold}[i+2-len(far)], "", m.sub(m.tape, far[i]))
 	}
-	m.mark(MarkEnd, "", m.plain(m.tape.Figure))
+	m.markPick(MarkEnd, "", m.plain(m.tape.Figure), m.pr.picks)
 }
 
 // hem gives how far from the end its turn-in and its fold lie on the loom. A
@@ -117,9 +148,8 @@ func (m *marker) underLoss(s warp.State, whole term) term {
 // picks marks the borders, the colour changes and the middle, each at its
 // picks ÷ picks per length on the loom.
 func (m *marker) picks() {
-	half := m.div(Length, m.tape, m.plain(number(2)))
-	if !m.pr.hasPicks || m.pr.picks.Is.IsZero() {
-		m.mark(MarkMiddle, "", half)
+	if !m.counts() {
+		m.mark(MarkMiddle, "", m.div(Length, m.tape, m.plain(number(2))))
 		return
 	}
 	per := m.div(Length, m.tape, m.pr.picks)
@@ -129,14 +159,25 @@ func (m *marker) picks() {
 	for _, stop := range m.stops() {
 		at = stop.at
 		if !seenMiddle && total.Cmp(at.Add(at)) <= 0 {
-			m.mark(MarkMiddle, "", half)
+			m.middle()
 			seenMiddle = true
 		}
-		m.mark(stop.kind, stop.yarn, m.mul(Length, m.plain(figure(at, Picks)), per))
+		picks := m.plain(figure(at, Picks))
+		m.markPick(stop.kind, stop.yarn, m.mul(Length, picks, per), picks)
 	}
 	if !seenMiddle {
-		m.mark(MarkMiddle, "", half)
+		m.middle()
 	}
+}
+
+// middle marks half the tape and half the picks, to the nearest whole pick.
+func (m *marker) middle() {
+	two := m.plain(number(2))
+	picks := m.div(Picks, m.pr.picks, two)
+	if !m.exact() {
+		picks = m.whole(picks, qty.Nearest)
+	}
+	m.markPick(MarkMiddle, "", m.div(Length, m.tape, two), picks)
 }
 
 // stop is a pick at which something changes.

@@ -76,13 +76,16 @@ func reckonText(w World, name string, text []byte, opts ReckonOptions) error {
 		return stop{code: exitUsage, err: err}
 	}
 	if opts.JSON {
-		if err := printJSON(w.Out, present.JSONOf(result, list, units)); err != nil {
+		shape := present.JSONOf(result, list, units)
+		shape.Mark = app.Mark(text)
+		if err := printJSON(w.Out, shape); err != nil {
 			return stop{code: exitFailed, err: err}
 		}
 		return verdict(w, list, opts)
 	}
 	if result != nil && !list.Failed() {
 		fmt.Fprint(w.Out, present.PageOf(result, units, opts.Explain).Text())
+		fmt.Fprintf(w.Out, "\n%s\n", present.Colophon(app.Mark(text), result.Defaults))
 		if list.Len() > 0 {
 			fmt.Fprintln(w.Err)
 		}

@@ -66,6 +66,7 @@ func runSheet(w World, name string, opts SheetOptions) error {
 	if result == nil || list.Failed() {
 		return verdict(w, list, ReckonOptions{})
 	}
+	wanted.Mark = app.Mark(text)
 	pages, err := sheet.Make(result, units, wanted)
 	if err != nil {
 		return stop{code: exitUsage, err: err}

@@ -11,6 +11,7 @@ import (
 type JSON struct {
 	Format   int           `json:"format"`
 	Name     string        `json:"name,omitempty"`
+	Mark     string        `json:"mark,omitempty"`     // which version of the plan file
 	Defaults string        `json:"defaults,omitempty"` // version of the table of starting values
 	Found    *FoundJSON    `json:"found,omitempty"`
 	Nodes    []NodeJSON    `json:"nodes"`

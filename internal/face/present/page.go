@@ -147,6 +147,9 @@ func (p *pager) note(n reckon.Node) string {
 	if s := oddState(n); s != "" {
 		parts = append(parts, s)
 	}
+	if picks, ok := p.r.Node(n.ID + ".picks"); ok && n.Says() == "pieces[].marks[]" {
+		parts = append(parts, "after "+p.u.Bench(picks)+" picks")
+	}
 	if n.Origin == reckon.Given && p.otherUnit(n) {
 		parts = append(parts, "written "+n.Typed)
 	}

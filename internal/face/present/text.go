@@ -64,3 +64,9 @@ func wrap(text string, width int) string {
 	}
 	return strings.Join(append(lines, line), "\n")
 }
+
+// Colophon says which version of a plan was reckoned, by its mark, and with which
+// table of starting values: the foot of a sheet says the same.
+func Colophon(mark, defaults string) string {
+	return "plan " + mark + ", sley's usual values, " + defaults
+}

@@ -146,6 +146,7 @@ var nodeWords = map[string]string{
 	"pieces[].second-beam":              "{piece}, warp on the second beam",
 	"pieces[].second-beam-more":         "{piece}, more on the second beam",
 	"pieces[].marks[]":                  "{piece}, {mark}",
+	"pieces[].marks[].picks":            "{piece}, {mark}, picks woven",
 
 	// What was built.
 	"built.woven[].on-loom":  "{piece}, came to on the loom",

@@ -12,7 +12,17 @@ const figureEnd = 0.66
 
 // figures is a line for each figure: label, leader dots, the figure, its note.
 func (p *press) figures(lines []present.Line) []block {
-	return p.figuresIn(body, strong, small, lines)
+	return p.figuresIn(body, figured, small, lines)
+}
+
+// keyed is the figures a sheet is looked at for, larger, above the others.
+func (p *press) keyed(keys, others []present.Line) []block {
+	out := p.figuresIn(telling, told, small, keys)
+	more := p.figures(others)
+	if len(more) > 0 {
+		more[0].gap = 0
+	}
+	return append(out, more...)
 }
 
 func (p *press) figuresIn(words, value, note style, lines []present.Line) []block {

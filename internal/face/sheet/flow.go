@@ -7,6 +7,7 @@ type block struct {
 	high float64 // mm
 	gap  float64 // mm above it, left out at the top of a page
 	keep bool    // it stays with the block below it
+	free bool    // it is left out rather than put on a page of its own
 	head *block  // drawn again above it where it begins a page
 	draw func(x, y float64) []scene.Item
 }
@@ -16,6 +17,10 @@ func (p *press) flow(title string, blocks []block) {
 	p.open(title, false)
 	for i := 0; i < len(blocks); {
 		together := run(blocks[i:])
+		if blocks[i].free && p.used && p.y+tall(together) > p.bottom() {
+			i += len(together)
+			continue
+		}
 		if p.y+tall(together) > p.bottom() && p.used {
 			p.open(title, true)
 			p.again(together[0])

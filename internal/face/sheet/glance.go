@@ -1,18 +1,20 @@
 package sheet
 
 import (
+	"strings"
+
 	"sley/internal/face/present"
 	"sley/internal/trade/problem"
 )
 
 // glance is the sheet to pin above the loom: its figures are 14 pt and larger.
 func (d *desk) glance() {
-	blocks := d.text(body, d.r.Plan.Note)
+	blocks := append(d.text(body, d.r.Plan.Note), d.text(strong, d.cloth())...)
 	blocks = append(blocks, d.figuresIn(large, key, body, present.Glance(d.r, d.u))...)
 	blocks = append(blocks, d.pieces()...)
-	blocks = append(blocks, d.cloth()...)
-	blocks = append(blocks, d.warnings()...)
-	d.flow(titleGlance, append(blocks, d.care(careTask)...))
+	blocks = append(blocks, d.warpAlong()...)
+	blocks = append(blocks, d.warpAcross()...)
+	d.flow(titleGlance, append(blocks, d.warnings()...))
 }
 
 // pieces lists the kinds of pieces with what they come out at.
@@ -42,22 +44,14 @@ func (d *desk) first(ids ...string) string {
 }
 
 // cloth says the weave, the wash and the loom, as far as the plan does.
-func (d *desk) cloth() []block {
-	var rows [][]cell
-	for _, fact := range [][2]string{{wordWeave, d.r.Plan.Weave}, {wordWash, d.r.Plan.Wash}, {wordLoom, d.r.Plan.Loom.Name}} {
-		if fact[1] != "" {
-			rows = append(rows, []cell{words(fact[0]), words(fact[1])})
+func (d *desk) cloth() string {
+	var facts []string
+	for _, fact := range []string{d.r.Plan.Weave, d.r.Plan.Wash, d.r.Plan.Loom.Name} {
+		if fact != "" {
+			facts = append(facts, fact)
 		}
 	}
-	if len(rows) == 0 {
-		return nil
-	}
-	out := []block{d.heading(wordCloth)}
-	g := newGrid(d.width(), []column{{"", 1, false}, {"", 3, false}})
-	for _, row := range rows {
-		out = append(out, g.row(row))
-	}
-	return together(out)
+	return strings.Join(facts, wordBetween)
 }
 
 // warnings says what the reckoning warns of, with what to do.

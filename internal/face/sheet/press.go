@@ -24,7 +24,7 @@ type press struct {
 }
 
 // facts stand on every page.
-type facts struct{ name, date, defaults string }
+type facts struct{ name, date, mark, defaults string }
 
 // leaf is a page being made; its number comes when all are counted.
 type leaf struct {
@@ -92,11 +92,18 @@ func (p *press) foot(number int) []scene.Item {
 	}
 }
 
+// dated says which plan it is: its mark and its date, as far as they are known.
 func (p *press) dated() string {
-	if p.plan.date == "" {
-		return wordUndated
+	words := wordDated
+	switch {
+	case p.plan.mark != "" && p.plan.date != "":
+		words = wordMarkedDated
+	case p.plan.mark != "":
+		words = wordMarked
+	case p.plan.date == "":
+		words = wordUndated
 	}
-	return filled(wordDated, "{date}", p.plan.date)
+	return filled(words, "{date}", p.plan.date, "{mark}", p.plan.mark)
 }
 
 // filled puts values into the words of the table.

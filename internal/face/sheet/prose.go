@@ -41,14 +41,18 @@ func (p *press) care(text string) []block {
 	}}}
 }
 
-// room is lines to write on, under words that say what for.
+// leastRoom is how many lines to write on there are at least.
+const leastRoom = 2
+
+// room is lines to write on, under words that say what for; those for which there
+// is no place on the page are left out.
 func (p *press) room(words string, lines int) []block {
 	const apart = 9
 	out := []block{p.heading(words)}
-	for range lines {
-		out = append(out, block{high: apart, draw: func(x, y float64) []scene.Item {
+	for i := range lines {
+		out = append(out, block{high: apart, keep: i < leastRoom-1, free: i >= leastRoom, draw: func(x, y float64) []scene.Item {
 			return []scene.Item{scene.Line{X1: x, Y1: y + apart, X2: x + p.width(), Y2: y + apart, Pen: hair}}
 		}})
 	}
-	return together(out)
+	return out
 }

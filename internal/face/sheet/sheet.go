@@ -18,6 +18,7 @@ import (
 type Options struct {
 	Sheets []string // names of sheets, in the order wanted; none: all that apply
 	Paper  string   // one of PaperNames; empty: a4
+	Mark   string   // which version of the plan this is, for the foot; empty: not said
 }
 
 // papers of the house by name.
@@ -73,7 +74,7 @@ func Make(r *reckon.Result, u present.Units, opt Options) (scene.Document, error
 	}
 	d := &desk{r: r, u: u, press: press{
 		size: papers[opt.paper()],
-		plan: facts{present.Title(r.Plan), r.Plan.Date, r.Defaults},
+		plan: facts{present.Title(r.Plan), r.Plan.Date, opt.Mark, r.Defaults},
 	}}
 	chosen, err := d.choose(opt.Sheets)
 	if err != nil {

@@ -9,10 +9,10 @@ import (
 // sleying is the reed with its order, where it begins, and the dents in groups to
 // tick with the count of ends so far.
 func (d *desk) sleying() {
-	blocks := d.figures(d.lines(
-		"sett.exact", "sett.stripes[", "ends", "ends.doubled", "ends.floats", "dents.cloth", "dents.odd", "dents",
-		"dents.left", "dents.right", "dents.first", "width.in-reed", "width.occupied",
-	))
+	blocks := d.keyed(
+		d.lines("sett.exact", "sett.stripes[", "width.occupied", "dents"),
+		d.lines("ends", "ends.doubled", "ends.floats", "dents.cloth", "dents.odd", "dents.left", "dents.right", "dents.first", "width.in-reed"),
+	)
 	if d.has("dents.cloth") {
 		blocks = append(blocks, d.heading(wordSley))
 		blocks = append(blocks, d.text(body, wordGroups)...)

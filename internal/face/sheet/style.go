@@ -21,6 +21,9 @@ var (
 
 	body     = style{sans, 12, 6.4}
 	strong   = style{bold, 12, 6.4}
+	figured  = style{bold, 14, 6.4}
+	telling  = style{sans, 14, 8.2}
+	told     = style{bold, 17, 8.2}
 	large    = style{sans, 14, 9.6}
 	key      = style{bold, 20, 9.6}
 	small    = style{sans, 10, 5}

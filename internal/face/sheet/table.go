@@ -127,7 +127,7 @@ func (g grid) set(s style, column int, x, y float64, text string) scene.Text {
 func (g grid) row(cells []cell) block {
 	lines, most := make([][]string, len(cells)), 1
 	for i, c := range cells {
-		lines[i] = styleOf(c).wrap(c.text, g.wide[i])
+		lines[i] = g.styleOf(i, c).wrap(c.text, g.wide[i])
 		most = max(most, len(lines[i]), (c.ticks+g.abreast(i)-1)/g.abreast(i))
 	}
 	high := float64(most)*body.lead + 2*rowPad
@@ -135,7 +135,7 @@ func (g grid) row(cells []cell) block {
 		items := []scene.Item{scene.Line{X1: x, Y1: y + high, X2: x + g.end(), Y2: y + high, Pen: hair}}
 		for i, c := range cells {
 			for k, line := range lines[i] {
-				items = append(items, g.set(styleOf(c), i, x, y+rowPad+float64(k)*body.lead, line))
+				items = append(items, g.set(g.styleOf(i, c), i, x, y+rowPad+float64(k)*body.lead, line))
 			}
 			items = append(items, g.fill(i, c, x, y, high)...)
 		}
@@ -143,11 +143,15 @@ func (g grid) row(cells []cell) block {
 	}}
 }
 
-func styleOf(c cell) style {
-	if c.bold {
+// styleOf is how a cell is set: a figure large, unless it would then take two lines.
+func (g grid) styleOf(column int, c cell) style {
+	switch {
+	case !c.bold:
+		return body
+	case figured.wide(c.text) > g.wide[column]:
 		return strong
 	}
-	return body
+	return figured
 }
 
 // abreast is how many boxes stand side by side in a column.

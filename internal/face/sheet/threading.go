@@ -1,13 +1,25 @@
 package sheet
 
-// threading is the heddles to count out before beaming, and the order as it was
-// written.
+import (
+	"slices"
+	"strconv"
+	"strings"
+
+	"sley/internal/engine/dress"
+	"sley/internal/trade/order"
+)
+
+// threading is the heddles to count out before beaming, the order as it was
+// written, and its groups to tick with the count of ends so far.
 func (d *desk) threading() {
-	blocks := d.figures(d.lines("ends", "ends.doubled", "heddles.total"))
+	blocks := d.keyed(d.lines("ends"), d.lines("ends.doubled", "heddles.total"))
+	blocks = append(blocks, d.heading(wordHeddles))
+	blocks = append(blocks, d.heddles()...)
 	blocks = append(blocks, d.heading(wordThread))
 	blocks = append(blocks, d.text(strong, d.r.Plan.Warp.Threading.Text)...)
-	blocks = append(blocks, d.heading(wordHeddles))
-	d.flow(titleThreading, append(blocks, d.heddles()...))
+	blocks = append(blocks, d.heading(wordThreads))
+	blocks = append(blocks, d.text(body, wordThreadings)...)
+	d.flow(titleThreading, append(blocks, d.threadings()...))
 }
 
 func (d *desk) heddles() []block {
@@ -29,4 +41,89 @@ func (d *desk) nodeOf(prefix string, index int) string {
 		}
 	}
 	return ""
+}
+
+// About two dozen ends make a group; a very wide warp has larger ones.
+const (
+	endsInGroup    = 24
+	mostThreadings = 240
+)
+
+// threaded puts the ends of the warp into groups as its threading suits.
+func (d *desk) threaded() []dress.Threaded {
+	ends, ok := d.r.Node("ends")
+	t := d.r.Plan.Warp.Threading
+	if !ok || t.IsZero() {
+		return nil
+	}
+	all, times := ends.Is.Count(0), 0
+	if t.Filler() > 0 {
+		times = (all - t.Fixed()) / t.Filler()
+	}
+	most := endsInGroup
+	for all/most > mostThreadings {
+		most *= 2
+	}
+	return dress.Threading(shafts(t.Before()), shafts(t.FillRuns()), shafts(t.After()), times, most)
+}
+
+// shafts is the shaft of every end.
+func shafts(runs []order.Run) []int {
+	var out []int
+	for _, r := range runs {
+		out = append(out, slices.Repeat([]int{r.Shaft}, r.Count)...)
+	}
+	return out
+}
+
+// threadings has, for each sort of group, its shafts, its heddles on each shaft,
+// and a box for every group.
+func (d *desk) threadings() []block {
+	var out []block
+	for _, row := range d.threaded() {
+		head := d.text(strong, groupWords(row))
+		head[0].gap = 3
+		head = append(head, d.text(body, heddlesOf(row))...)
+		var texts []string
+		for _, after := range row.After {
+			texts = append(texts, endsIn(after))
+		}
+		out = append(append(out, together(append(head, block{}))[:len(head)]...), d.ticks(5, texts)...)
+	}
+	return out
+}
+
+// groupWords says the shafts of a group and how often they come in it.
+func groupWords(t dress.Threaded) string {
+	list := make([]string, len(t.Shafts))
+	for i, s := range t.Shafts {
+		list[i] = strconv.Itoa(s)
+	}
+	words := strings.Join(list, " ")
+	if t.Times > 1 {
+		words = filled(wordRepeated, "{shafts}", words, "{times}", count(t.Times))
+	}
+	return words
+}
+
+// heddlesOf says how many heddles a group takes on each shaft, to check it by.
+func heddlesOf(t dress.Threaded) string {
+	on := make([]int, slices.Max(t.Shafts))
+	for _, s := range t.Shafts {
+		on[s-1] += t.Times
+	}
+	var parts []string
+	for i, n := range on {
+		if n > 0 {
+			parts = append(parts, filled(wordOnShaft, "{n}", count(n), "{shaft}", count(i+1)))
+		}
+	}
+	return filled(wordGroupOf, "{ends}", endsIn(t.EndsInGroup()), "{heddles}", strings.Join(parts, ", "))
+}
+
+func endsIn(n int) string {
+	if n == 1 {
+		return wordOneEnd
+	}
+	return filled(wordToEnd, "{ends}", count(n))
 }

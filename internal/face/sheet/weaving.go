@@ -14,16 +14,19 @@ func (d *desk) weaving() {
 
 func (d *desk) weavingOf(i int) {
 	name, id := d.pieceName(i), pieceID(i)
-	blocks := d.figures(d.linesIn(name+", ",
-		id+"count", id+"panels", id+"in-turn", "picks.wanted", id+"picks", id+"picks.on-loom", id+"on-loom", id+"relaxed", id+"comes-out",
-		id+"first.fringe-cut", id+"last.fringe-cut", "gap",
+	blocks := d.keyed(d.linesIn(name+", ", id+"picks", id+"on-loom", "picks.wanted", id+"picks.on-loom"), d.linesIn(name+", ",
+		id+"count", id+"panels", id+"in-turn", id+"relaxed", id+"comes-out", id+"first.fringe-cut", id+"last.fringe-cut", "gap",
 	))
 	n := d.made(i)
 	blocks = append(blocks, d.marks(id, name, n)...)
 	if n > mostTicked {
 		blocks = append(blocks, d.text(body, filled(wordMore, "{n}", count(mostTicked)))...)
 	}
+	blocks = append(blocks, d.pickOrder(i)...)
 	blocks = append(blocks, d.measured(id, min(n, mostTicked))...)
+	if i == 0 {
+		blocks = append(blocks, d.care(careTask)...)
+	}
 	d.flow(titleWeaving+name, blocks)
 }
 
@@ -33,16 +36,49 @@ func (d *desk) made(i int) int {
 	return max(p.Count, 1) * max(p.Panels, 1)
 }
 
-// marks is the tape's marks, with a box for each piece.
+// pickOrder is the picks by yarn as they were written.
+func (d *desk) pickOrder(i int) []block {
+	p := d.r.Plan.Pieces[i]
+	order := p.Order
+	if order.IsZero() {
+		order = d.r.Plan.Weft.Order
+	}
+	far := ""
+	if !p.Border.IsZero() {
+		far = [...]string{wordMirrored, wordAgain, wordNoBorder}[p.Far]
+	}
+	var rows [][]cell
+	for _, part := range [][2]string{{wordBorderPicks, p.Border.Text}, {wordBodyPicks, order.Text}, {wordFarPicks, far}} {
+		if part[1] != "" {
+			rows = append(rows, []cell{words(part[0]), words(part[1])})
+		}
+	}
+	return d.facts(wordOrderOfPicks, rows)
+}
+
+// facts is a few rows of words under a heading, on one page; none without rows.
+func (d *desk) facts(title string, rows [][]cell) []block {
+	if len(rows) == 0 {
+		return nil
+	}
+	out := []block{d.heading(title)}
+	g := newGrid(d.width(), []column{{"", 1, false}, {"", 4, false}})
+	for _, row := range rows {
+		out = append(out, g.row(row))
+	}
+	return together(out)
+}
+
+// marks is the tape's marks with the picks woven by then, and a box for each piece.
 func (d *desk) marks(id, name string, pieces int) []block {
 	var rows [][]cell
 	for _, l := range d.linesIn(name+", ", id+"marks[") {
-		rows = append(rows, []cell{words(l.Label), said(l.Value), {ticks: min(pieces, mostTicked)}})
+		rows = append(rows, []cell{words(l.Label), say(d.bench(l.ID + ".picks")), said(l.Value), {ticks: min(pieces, mostTicked)}})
 	}
 	if len(rows) == 0 {
 		return nil
 	}
-	columns := []column{{wordMark, 5, false}, {wordReads, 3, true}, {wordEachOne, 8, false}}
+	columns := []column{{wordMark, 4.4, false}, {wordAfter, 2.2, true}, {wordReads, 2.4, true}, {wordEachOne, 7, false}}
 	return append([]block{d.heading(wordTape)}, d.table(columns, rows)...)
 }
 

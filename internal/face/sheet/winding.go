@@ -9,12 +9,11 @@ import (
 // winding is the warp's length and ends, its way over the board or the mill, and
 // its bouts; where no bouts are planned, the order of its colours.
 func (d *desk) winding() {
-	blocks := d.figures(d.lines(
-		"warp.wound", "second-beam.wound", "ends.wound", "winding.ends", "winding.apart", "winding.together", "winding.passes",
+	blocks := d.keyed(d.lines("warp.wound", "second-beam.wound", "ends.wound"), d.lines(
+		"winding.ends", "winding.apart", "winding.together", "winding.passes",
 		"winding.over", "winding.mill", "winding.turns", "winding.past", "winding.bout", "winding.bouts", "winding.tie", "winding.ties",
 	))
 	blocks = append(blocks, d.endsOfYarns()...)
-	blocks = append(blocks, d.care(careBeam)...)
 	blocks = append(blocks, d.overBoard()...)
 	blocks = append(blocks, d.way()...)
 	blocks = append(blocks, d.onMill()...)
@@ -24,7 +23,7 @@ func (d *desk) winding() {
 	} else {
 		blocks = append(blocks, d.colours()...)
 	}
-	d.flow(titleWinding, blocks)
+	d.flow(titleWinding, append(blocks, d.care(careBeam)...))
 }
 
 // endsOfYarns is how many ends there are of each yarn.
@@ -45,7 +44,7 @@ func (d *desk) way() []block {
 	if len(texts) == 0 {
 		return nil
 	}
-	return append([]block{d.heading(wordTheWay)}, d.ticks(3, texts)...)
+	return together(append([]block{d.heading(wordTheWay)}, d.ticks(3, texts)...))
 }
 
 // bouts has a row for each bout and one for each change of colour in it; those of
