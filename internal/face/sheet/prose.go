@@ -13,7 +13,7 @@ func (p *press) heading(text string) block {
 // text is a paragraph, line by line.
 func (p *press) text(s style, text string) []block {
 	var out []block
-	for _, line := range s.wrap(text, p.width()) {
+	for _, line := range s.even(text, p.width()) {
 		out = append(out, block{high: s.lead, draw: func(x, y float64) []scene.Item {
 			return []scene.Item{s.at(x, y, line)}
 		}})
@@ -24,7 +24,8 @@ func (p *press) text(s style, text string) []block {
 	return bound(out)
 }
 
-// care is a caution: set apart by a stroke at its left, in one piece.
+// care is a caution: set apart by a stroke at its left, in one piece. Something
+// always follows it, so that it never stands on a page alone.
 func (p *press) care(text string) []block {
 	const in = 6
 	lines := body.wrap(text, p.width()-in)

@@ -4,7 +4,7 @@ package sheet
 // the packages they are wound from.
 func (d *desk) raddle() {
 	title := titleRaddle
-	var blocks []block
+	blocks := d.care(careBeam)
 	if d.has("raddle") {
 		blocks = append(blocks, d.figures(d.lines("raddle", "raddle.per-space", "raddle.count", "raddle.ends"))...)
 		blocks = append(blocks, d.groups(wordRaddle, "raddle.groups[")...)
@@ -12,7 +12,7 @@ func (d *desk) raddle() {
 		title = titleSections
 	}
 	if d.has("sections.width") {
-		if len(blocks) > 0 {
+		if d.has("raddle") {
 			blocks = append(blocks, d.heading(titleSections))
 		}
 		blocks = append(blocks, d.figures(d.lines("sections.width", "sections.each", "sections.whole", "sections.count", "sections.ends"))...)

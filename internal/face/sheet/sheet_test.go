@@ -175,6 +175,34 @@ func TestHeadingsStayWithTheirText(t *testing.T) {
 	}
 }
 
+// A caution never stands on a page alone.
+func TestCautionsStandWithTheirWork(t *testing.T) {
+	seen := 0
+	for name, text := range plans(t) {
+		r := reckoned(t, name, text)
+		for _, paper := range PaperNames() {
+			doc := mustMake(t, r, Options{Sheets: everything(r), Paper: paper})
+			for i, p := range doc.Pages {
+				lines := strings.Split(says(p), "\n")
+				at := slices.Index(lines, wordCare)
+				if at < 0 {
+					continue
+				}
+				seen++
+				others := slices.DeleteFunc(texts(p.Items), func(t scene.Text) bool {
+					return t.X != margin || t.Y < margin+headHigh+further.lead+4 || t.Y > p.Height-margin-footHigh
+				})
+				if len(others) == 0 {
+					t.Errorf("%s on %s, page %d is a caution alone", name, paper, i+1)
+				}
+			}
+		}
+	}
+	if seen < 20 {
+		t.Errorf("only %d cautions seen", seen)
+	}
+}
+
 // lowest is the text that stands lowest above the foot of a page.
 func lowest(p scene.Page) scene.Text {
 	var out scene.Text

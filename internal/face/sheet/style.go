@@ -74,10 +74,13 @@ func (s style) wrap(text string, width float64) []string {
 	return lines
 }
 
-// even is wrap with lines about as long as one another, so that no word stands
-// alone.
+// even is wrap with lines about as long as one another where the last would be
+// short, so that no word stands alone.
 func (s style) even(text string, width float64) []string {
 	lines := s.wrap(text, width)
+	if n := len(lines); n < 2 || s.wide(lines[n-1]) > width/3 {
+		return lines
+	}
 	for share := 0.9; len(lines) > 1 && share > 0.5; share -= 0.1 {
 		if closer := s.wrap(text, share*width); len(closer) == len(lines) {
 			lines = closer

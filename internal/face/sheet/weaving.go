@@ -22,11 +22,11 @@ func (d *desk) weavingOf(i int) {
 	if n > mostTicked {
 		blocks = append(blocks, d.text(body, filled(wordMore, "{n}", count(mostTicked)))...)
 	}
-	blocks = append(blocks, d.pickOrder(i)...)
-	blocks = append(blocks, d.measured(id, min(n, mostTicked))...)
 	if i == 0 {
 		blocks = append(blocks, d.care(careTask)...)
 	}
+	blocks = append(blocks, d.pickOrder(i)...)
+	blocks = append(blocks, d.measured(id, min(n, mostTicked))...)
 	d.flow(titleWeaving+name, blocks)
 }
 

@@ -14,6 +14,9 @@ func (d *desk) winding() {
 		"winding.over", "winding.mill", "winding.turns", "winding.past", "winding.bout", "winding.bouts", "winding.tie", "winding.ties",
 	))
 	blocks = append(blocks, d.endsOfYarns()...)
+	if !d.hasSpreading() { // otherwise the sheet for the beam has it
+		blocks = append(blocks, d.care(careBeam)...)
+	}
 	blocks = append(blocks, d.overBoard()...)
 	blocks = append(blocks, d.way()...)
 	blocks = append(blocks, d.onMill()...)
@@ -23,7 +26,7 @@ func (d *desk) winding() {
 	} else {
 		blocks = append(blocks, d.colours()...)
 	}
-	d.flow(titleWinding, append(blocks, d.care(careBeam)...))
+	d.flow(titleWinding, blocks)
 }
 
 // endsOfYarns is how many ends there are of each yarn.

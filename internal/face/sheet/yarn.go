@@ -4,12 +4,11 @@ package sheet
 func (d *desk) yarn() {
 	blocks := append([]block{d.heading(wordBuy)}, d.buying()...)
 	blocks = append(blocks, d.inHand()...)
-	blocks = append(blocks, d.heading(wordWeigh))
-	blocks = append(blocks, d.weighing()...)
 	if d.handspun() {
 		blocks = append(blocks, d.care(careFibre)...)
 	}
-	d.flow(titleYarn, blocks)
+	blocks = append(blocks, d.heading(wordWeigh))
+	d.flow(titleYarn, append(blocks, d.weighing()...))
 }
 
 func (d *desk) buying() []block {
