@@ -147,6 +147,9 @@ func (p *pager) note(n reckon.Node) string {
 	if s := oddState(n); s != "" {
 		parts = append(parts, s)
 	}
+	if text, ok := nodeNotes[n.ID]; ok {
+		parts = append(parts, text)
+	}
 	if n.Origin == reckon.Given && p.otherUnit(n) {
 		parts = append(parts, "written "+n.Typed)
 	}

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"sley/internal/engine/reckon"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 )
@@ -79,6 +80,8 @@ func say(value any) string {
 		return short(v)
 	case []string:
 		return strings.Join(v, ", ")
+	case []reckon.Uneven:
+		return unevenStripes(v)
 	case qty.Rat:
 		return v.Short(6)
 	case qty.LinearDensity:
