@@ -65,7 +65,7 @@ var keys = map[string][]string{
 		"reserve", "tail", "hemstitch", "repairs", "bobbin", "bobbin-end",
 	},
 	samplingTable: {"length", "cut-off", "weft"},
-	windingTable:  {"board", "pegs", "mill", "together", "bout", "tie", "raddle", "section"},
+	windingTable:  {"board", "pegs", "mill", "together", "bout", "peg", "tie", "raddle", "section"},
 	loomTable: {
 		"name", "shafts", "treadles", "shed", "width", "reeds", "heddles", "waste",
 		"beam-holds", "beams",

@@ -1,6 +1,7 @@
 package planfile
 
 import (
+	"errors"
 	"slices"
 	"strings"
 
@@ -16,11 +17,13 @@ const (
 	mostTogether = 20
 	mostInBout   = 1000 // ends
 	leastSection = qty.Centimetre
+	leastPeg     = 2 * qty.Centimetre // of its length
 )
 
 var (
 	peggedAt    = bound{zero: true, most: 10 * qty.Metre}
 	girth       = bound{most: 20 * qty.Metre}
+	pegLong     = bound{most: 50 * qty.Centimetre}
 	sectionWide = bound{most: qty.Metre}
 	// raddles have from a space in 10 cm to twelve in an inch.
 	widestSpace   = qty.Density{Threads: qty.Int(1), Over: qty.Decimetre}
@@ -36,9 +39,10 @@ func (d *decoder) readWinding(n *node) {
 		Mill:       t.length("mill", girth),
 		Together:   t.whole("together", 1, mostTogether),
 		Bout:       t.whole("bout", 2, mostInBout),
+		Peg:        t.noShorter("peg", "peg.short", pegLong, leastPeg),
 		Tie:        t.whole("tie", 1, mostInBout),
 		Raddle:     t.raddle("raddle"),
-		Section:    t.section("section"),
+		Section:    t.noShorter("section", "section.narrow", sectionWide, leastSection),
 	}
 	t.exclude("board", "pegs")
 	t.exclude("board", "mill")
@@ -67,14 +71,15 @@ func (t table) raddle(key string) qty.Typed[qty.Density] {
 	return spaces
 }
 
-// section gives the width of a section of the beam.
-func (t table) section(key string) qty.Typed[qty.Length] {
-	wide := t.length(key, sectionWide)
-	if wide.Given() && wide.Is < leastSection {
-		t.d.fail("section.narrow", t.at(key), problem.Args{"least": leastSection})
+// noShorter gives a length in the range; one below the least is a problem with a
+// code of its own.
+func (t table) noShorter(key, code string, b bound, least qty.Length) qty.Typed[qty.Length] {
+	l := t.length(key, b)
+	if l.Given() && l.Is < least {
+		t.d.fail(code, t.at(key), problem.Args{"least": least})
 		return qty.Typed[qty.Length]{}
 	}
-	return wide
+	return l
 }
 
 // pegs reads the pegs of a board, each its name and where it stands.
@@ -105,20 +110,41 @@ func (d *decoder) peg(n *node) (warp.Peg, bool) {
 	name, places, _ := strings.Cut(strings.TrimSpace(text), " ")
 	x, rest, err := qty.ScanLength(places)
 	down, comma := strings.CutPrefix(strings.TrimSpace(rest), ",")
-	y, bad := qty.ParseLength(down)
-	if err != nil || bad != nil || !comma {
-		d.fail("peg.form", n, nil)
-		return warp.Peg{}, false
+	if err == nil && comma {
+		var y qty.Length
+		if y, err = qty.ParseLength(down); err == nil {
+			return warp.Peg{Name: name, X: x, Y: y}, d.fits(n, max(x, y), peggedAt)
+		}
 	}
-	return warp.Peg{Name: name, X: x, Y: y}, d.fits(n, max(x, y), peggedAt)
+	d.badPeg(n, err)
+	return warp.Peg{}, false
 }
 
-// pegTwice reports a peg with the name or the place of another.
+// ofForm are the faults where no length stands that could be mended: then the
+// form of a peg is shown.
+var ofForm = []string{"number.missing", "length.trailing"}
+
+func (d *decoder) badPeg(n *node, err error) {
+	var f *qty.Fault
+	switch {
+	case !errors.As(err, &f) || slices.Contains(ofForm, f.Code):
+		d.fail("peg.form", n, nil)
+	case f.Code == "length.negative":
+		d.fail("peg.negative", n, nil)
+	default:
+		d.fault(n, f)
+	}
+}
+
+// pegTwice reports a peg with the name of another, and one where another stands.
 func (d *decoder) pegTwice(n *node, peg warp.Peg, others []warp.Peg) bool {
-	same := func(p warp.Peg) bool { return p.Name == peg.Name || p.X == peg.X && p.Y == peg.Y }
-	i := slices.IndexFunc(others, same)
+	if slices.ContainsFunc(others, func(p warp.Peg) bool { return p.Name == peg.Name }) {
+		d.fail("peg.twice", n, nil)
+		return true
+	}
+	i := slices.IndexFunc(others, func(p warp.Peg) bool { return p.X == peg.X && p.Y == peg.Y })
 	if i >= 0 {
-		d.fail("peg.twice", n, problem.Args{"other": others[i].Name})
+		d.fail("peg.place", n, problem.Args{"other": others[i].Name})
 	}
 	return i >= 0
 }

@@ -104,6 +104,9 @@ func (r *run) diameters(y *yarn.Yarn) (term, bool) {
 		return term{}, false
 	}
 	id, about := yarnID(y.Name), About{Yarn: y.Name}
+	if t, ok := r.shown[id+"diameters"]; ok {
+		return t, true
+	}
 	grist := r.given(id+"grist", gristFigure(g), given{path: "yarns." + y.Name, typed: gristText(y), about: about})
 	pound := r.plain(figure(qty.Pound.Rat(), Weight))
 	yards := r.div(Number, r.mul(YarnLength, grist, pound), r.plain(figure(qty.Yard.Rat(), YarnLength)))
@@ -112,6 +115,7 @@ func (r *run) diameters(y *yarn.Yarn) (term, bool) {
 	d := r.div(Density, r.mul(Number, k, r.root(per)), r.plain(length(qty.Inch)))
 	t := r.put(id+"diameters", d, warp.Unsaid, about)
 	r.from("ashenhurst")
+	r.shown[id+"diameters"] = t
 	return t, true
 }
 

@@ -95,11 +95,12 @@ func (r *run) many(path string, lines int) bool {
 }
 
 // runs makes, for each run of spaces or sections, a node that counts them and
-// one with the ends they take, and sums both.
-func (r *run) runs(id, path string, list []int) {
+// one with the ends they take, and sums both. It gives how many there are; false
+// where they are too many to be listed.
+func (r *run) runs(id, path string, list []int) (term, bool) {
 	runs := dress.Runs(list)
 	if r.many(path, len(runs)) {
-		return
+		return term{}, false
 	}
 	var spaces, ends []term
 	for i, one := range runs {
@@ -108,8 +109,9 @@ func (r *run) runs(id, path string, list []int) {
 		spaces = append(spaces, r.put(group, r.timesOver(one.Times, count(len(one.Cycle), Number)), warp.Unsaid, about))
 		ends = append(ends, r.put(group+".ends", r.timesOver(one.Times, count(total(one.Cycle), Ends)), warp.Unsaid, about))
 	}
-	r.put(id+".count", r.sum(Number, spaces), warp.Unsaid, About{})
+	n := r.put(id+".count", r.sum(Number, spaces), warp.Unsaid, About{})
 	r.put(id+".ends", r.sum(Ends, ends), warp.Unsaid, About{})
+	return n, true
 }
 
 // timesOver is n × each; a factor of 1 is left out.

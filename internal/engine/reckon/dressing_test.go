@@ -10,6 +10,7 @@ import (
 	"sley/internal/trade/order"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
+	"sley/internal/trade/yarn"
 )
 
 func typedInt(n int) qty.Typed[int] { return qty.Typed[int]{Is: n, Typed: itoa(n)} }
@@ -21,6 +22,9 @@ func drawWinding(t *rapid.T) warp.Winding {
 	}
 	if maybe(t, "bouts") {
 		w.Bout = typedInt(rapid.IntRange(12, 120).Draw(t, "bout"))
+	}
+	if maybe(t, "pegs hold") {
+		w.Peg = drawLength(t, 1, 8, "peg")
 	}
 	switch rapid.IntRange(0, 2).Draw(t, "on") {
 	case 1:
@@ -77,7 +81,8 @@ func addsUp(t *rapid.T, nodes map[string]Node) {
 // sharesOut holds each bout, its ties and its changes against the bouts of
 // dress.
 func sharesOut(t *rapid.T, plan *warp.Plan, r *Result) {
-	if !plan.Winding.Bout.Given() {
+	most, ok := mostOf(t, plan, r)
+	if !ok {
 		return
 	}
 	count, ok := r.Node("winding.bouts")
@@ -85,7 +90,7 @@ func sharesOut(t *rapid.T, plan *warp.Plan, r *Result) {
 		return // more than are listed
 	}
 	all, _ := r.Node("winding.ends")
-	w := dress.Winder{Together: max(plan.Winding.Together.Is, 1), Most: plan.Winding.Bout.Is}
+	w := dress.Winder{Together: max(plan.Winding.Together.Is, 1), Most: most}
 	sizes := w.Sizes(all.Is.Count(qty.Nearest))
 	ties := 0
 	for i, size := range sizes {
@@ -102,6 +107,28 @@ func sharesOut(t *rapid.T, plan *warp.Plan, r *Result) {
 	if n, _ := r.Node("winding.ties"); !n.Is.Equal(qty.Int(int64(ties))) || !count.Is.Equal(qty.Int(int64(len(sizes)))) {
 		t.Fatalf("%s ties and %s bouts, want %d and %d", n.Is, count.Is, ties, len(sizes))
 	}
+}
+
+// mostOf is the most ends in a bout, from what hand and peg hold; false where
+// neither says.
+func mostOf(t *rapid.T, plan *warp.Plan, r *Result) (int, bool) {
+	most, known := plan.Winding.Bout.Is, plan.Winding.Bout.Given()
+	n, ok := r.Node("winding.peg-holds")
+	if !ok {
+		return most, known
+	}
+	wraps, _ := r.Node("winding.peg-wraps")
+	holds := int(plan.Winding.Peg.Is.Rat().Mul(wraps.Is).Float())
+	if n.Is.Count(qty.Nearest) != holds {
+		t.Fatalf("a peg of %s holds %s at %s", plan.Winding.Peg.Is, n.Is, wraps.Is)
+	}
+	if least := 2 * max(plan.Winding.Together.Is, 1); holds < least { // said, and left out
+		return most, known
+	}
+	if !known || holds < most {
+		most = holds
+	}
+	return most, true
 }
 
 // formula writes the signs of a formula.
@@ -130,6 +157,92 @@ func towel(w warp.Winding) *warp.Plan {
 			Wound: four,
 		},
 		Winding: w,
+	}
+}
+
+var fourInches = qty.Typed[qty.Length]{Is: 4 * qty.Inch, Typed: "4 in"}
+
+// striped is the towel with stripes of five yarns: two of 28 wraps just touching
+// to the inch, one by its count, a rope of 2 wraps, and a rag that nothing is
+// known of.
+func striped(w warp.Winding, stripes string) *warp.Plan {
+	p := towel(w)
+	p.Warp.Stripes, _ = order.Parse(stripes, order.Context{Kind: order.Stripes})
+	wrapped := func(name, text string) yarn.Yarn {
+		wraps, _ := yarn.ParseWraps(text)
+		return yarn.Yarn{Name: name, Wraps: qty.Typed[yarn.Wraps]{Is: wraps, Typed: text}}
+	}
+	count, _ := yarn.ParseCount("8/2 Ne")
+	p.Yarns = []yarn.Yarn{
+		wrapped("white", "28 wpi touching"), wrapped("blue", "28 wpi touching"), wrapped("rope", "2 wpi touching"),
+		{Name: "cotton", Count: qty.Typed[yarn.Count]{Is: count, Typed: "8/2 Ne"}},
+		{Name: "rag"},
+	}
+	return p
+}
+
+// What the pegs hold: 4 in × 28 wraps just touching are 112 ends; of the thickest
+// yarn where there are several; the smaller of hand and peg; whole units of two
+// passes there and back. 8/2 cotton is 0.9 √3360 = 52.2 diameters in an inch, of
+// which a ruler shows 70 %: 36.5, and 4 in hold 146.
+func TestPegsHoldABout(t *testing.T) {
+	for _, c := range []struct {
+		what    string
+		winding warp.Winding
+		stripes string
+		holds   int
+		bouts   string
+	}{
+		{"a peg alone", warp.Winding{Peg: fourInches}, "white 480", 112, "96 96 96 96 96"},
+		{"the hand holds less", warp.Winding{Peg: fourInches, Bout: typedInt(100)}, "white 480", 112, "96 96 96 96 96"},
+		{"the peg holds less", warp.Winding{Peg: fourInches, Bout: typedInt(480)}, "white 480", 112, "96 96 96 96 96"},
+		{"the thickest", warp.Winding{Peg: fourInches}, "white 470, rope 10", 8, strings.TrimSpace(strings.Repeat("8 ", 60))},
+		{"three at once", warp.Winding{Peg: fourInches, Together: typedInt(3)}, "white 480", 112, "96 96 96 96 96"},
+		{"twenty at once", warp.Winding{Peg: fourInches, Together: typedInt(20)}, "white 480", 112, "80 80 80 80 80 80"},
+		{"by its grist", warp.Winding{Peg: fourInches}, "cotton 480", 146, "120 120 120 120"},
+		{"what is known", warp.Winding{Peg: fourInches}, "rag 240, white 240", 112, "96 96 96 96 96"},
+		{"nothing known", warp.Winding{Peg: fourInches, Bout: typedInt(240)}, "rag 480", 0, "240 240"},
+		{"too short, and a hand", warp.Winding{Peg: fourInches, Bout: typedInt(240), Together: typedInt(20)}, "rope 480", 8, "240 240"},
+	} {
+		r := Reckon(striped(c.winding, c.stripes), Options{Workings: true})
+		holds, _ := r.Node("winding.peg-holds")
+		var bouts []string
+		for i := 0; ; i++ {
+			n, ok := r.Node("bouts[" + itoa(i) + "].ends")
+			if !ok {
+				break
+			}
+			bouts = append(bouts, n.Is.String())
+		}
+		if got := strings.Join(bouts, " "); !holds.Is.Equal(qty.Int(int64(c.holds))) || got != c.bouts {
+			t.Errorf("%s: a peg holds %s, bouts %s; want %d and %s", c.what, holds.Is, got, c.holds, c.bouts)
+		}
+	}
+}
+
+// Two stripes of odd ends side by side make every other pass carry both.
+func TestSplitPassesAreCounted(t *testing.T) {
+	for stripes, want := range map[string]int64{"(white 5, blue 7) x fill": 40, "white 100, blue 20, white 360": 0, "white 99, blue 21, white 360": 1} {
+		r := Reckon(striped(warp.Winding{Together: typedInt(2)}, stripes), Options{})
+		if n, _ := r.Node("winding.split"); !n.Is.Equal(qty.Int(want)) {
+			t.Errorf("%s: %s passes carry two yarns, want %d", stripes, n.Is, want)
+		}
+	}
+}
+
+// The warp lies in the middle of the raddle: 20 in are 20 half inches on each
+// side of its centre, and of an odd number of spaces the right side has one more.
+func TestRaddleHasItsCentre(t *testing.T) {
+	for wide, want := range map[qty.Length][2]int64{20 * qty.Inch: {20, 20}, 41 * qty.Inch / 2: {20, 21}} {
+		spaces := qty.Density{Threads: qty.Int(2), Over: qty.Inch}
+		plan := towel(warp.Winding{Raddle: qty.Typed[qty.Density]{Is: spaces, Typed: "2/in"}})
+		plan.Pieces[0].Width.Is = wide
+		r := Reckon(plan, Options{})
+		left, _ := r.Node("raddle.left")
+		right, _ := r.Node("raddle.right")
+		if !left.Is.Equal(qty.Int(want[0])) || !right.Is.Equal(qty.Int(want[1])) {
+			t.Errorf("%s: %s spaces left and %s right, want %v", wide, left.Is, right.Is, want)
+		}
 	}
 }
 
@@ -171,6 +284,8 @@ func TestDressingProblems(t *testing.T) {
 	wide := towel(warp.Winding{Section: qty.Typed[qty.Length]{Is: qty.Centimetre, Typed: "1 cm"}})
 	wide.Warp.Ends = typedInt(200_000)
 	wide.Warp.Sett.Is = qty.Density{Threads: qty.Int(1), Over: qty.Metre}
+	short := towel(warp.Winding{Pegs: square})
+	short.Warp.Wound.Is = 10 * qty.Inch
 	for _, c := range []struct {
 		what string
 		plan *warp.Plan
@@ -179,6 +294,15 @@ func TestDressingProblems(t *testing.T) {
 		{"a board long enough", towel(warp.Winding{Pegs: square}), ""},
 		{"a board too short", towel(warp.Winding{Pegs: square[:4]}), "warning winding.board-short"},
 		{"the usual board", towel(warp.Winding{UsualBoard: true}), ""},
+		{"a board too long", short, "note winding.far-over"},
+		{"a peg and no yarn", towel(warp.Winding{Peg: fourInches}), "note winding.peg-no-yarn"},
+		{"a peg and a yarn of no known thickness", striped(warp.Winding{Peg: fourInches}, "white 240, rag 240"), "note winding.peg-yarn"},
+		{"a peg too short", striped(warp.Winding{Peg: fourInches, Together: typedInt(20)}, "rope 480"), "warning winding.peg-full"},
+		{"even stripes", striped(warp.Winding{Together: typedInt(2)}, "white 36, blue 12, (white 6) x fill, blue 12, white 36"), ""},
+		{"an odd field", striped(warp.Winding{Together: typedInt(2)}, "white 36, blue 12, (white 6) x fill, white 7, blue 12, white 37"), ""},
+		{"odd stripes", striped(warp.Winding{Together: typedInt(2)}, "(white 5, blue 7) x fill"), "note winding.uneven"},
+		{"odd stripes, one at once", striped(warp.Winding{}, "(white 5, blue 7) x fill"), ""},
+		{"end and end", striped(warp.Winding{Together: typedInt(2)}, "(white 1, blue 1) x fill"), ""},
 		{"every pass a bout", towel(dense), "note winding.many"},
 		{"sections over 200 km", wide, "note winding.many"},
 		{"nothing said", towel(warp.Winding{}), ""},

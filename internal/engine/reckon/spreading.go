@@ -7,7 +7,8 @@ import (
 	"sley/internal/trade/warp"
 )
 
-// raddle gives the ends in the spaces of the raddle.
+// raddle gives the ends in the spaces of the raddle, and the spaces on each side of
+// its centre, so that the warp lies as it will in the reed.
 func (r *run) raddle(list []dress.Stretch) {
 	w := r.plan.Winding.Raddle
 	spaces := r.given("raddle", density(w.Is.PerNM()), given{path: "winding.raddle", typed: w.Typed})
@@ -15,7 +16,12 @@ func (r *run) raddle(list []dress.Stretch) {
 	if r.tooWide("winding.raddle", dress.Width(list).Mul(spaces.Is)) {
 		return
 	}
-	r.runs("raddle", "winding.raddle", dress.Raddle(list, spaces.Is))
+	n, ok := r.runs("raddle", "winding.raddle", dress.Raddle(list, spaces.Is))
+	if !ok {
+		return
+	}
+	left := r.put("raddle.left", r.whole(r.div(Number, n, r.plain(number(2))), qty.Down), warp.Unsaid, About{})
+	r.put("raddle.right", r.sub(n, left), warp.Unsaid, About{})
 }
 
 // tooWide notes a warp over more spaces or sections than any has.

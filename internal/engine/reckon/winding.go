@@ -15,9 +15,12 @@ const (
 	MarkAtFar   = "at-far"
 )
 
-// muchOver is where a path that may not be the best is worth a word; common
-// practice, no source.
-const muchOver = qty.Centimetre
+// Where a path longer than the warp is worth a word: one that may not be the
+// best, and any; common practice, no source.
+const (
+	muchOver = qty.Centimetre
+	farOver  = qty.Yard / 4
+)
 
 // wound works out the winding: the ends, the way of the warp, and the bouts.
 func (r *run) wound(list []dress.Stretch) {
@@ -28,6 +31,7 @@ func (r *run) wound(list []dress.Stretch) {
 	r.put("winding.passes", r.whole(r.inPasses(ends), qty.Up), warp.Unsaid, About{})
 	r.onBoard()
 	r.onMill()
+	r.splitPasses(list)
 	r.inBouts(list, ends)
 }
 
@@ -62,7 +66,7 @@ func (r *run) onBoard() {
 	b, path, read := r.board()
 	wound, _ := qty.LengthOf(r.warpIs.wound.Is, qty.Up)
 	found := b.Path(wound, dress.Budget)
-	args := problem.Args{"longest": length(found.Length), "wound": r.warpIs.wound.Figure}
+	args := problem.Args{"longest": asWound(found.Length.Rat()), "wound": asWound(r.warpIs.wound.Is)}
 	switch {
 	case !found.Reaches && found.Best:
 		r.warn("winding.board-short", path, read, args)
@@ -70,11 +74,16 @@ func (r *run) onBoard() {
 		r.warn("winding.not-found", path, read, args)
 	case !found.Best && found.Length > wound+muchOver:
 		r.tell("winding.not-best", path, read, nil)
+	case found.Length > wound+farOver:
+		r.tell("winding.far-over", path, read, problem.Args{"path": asWound(found.Length.Rat()), "wound": args["wound"], "over": length(found.Length - wound)})
 	}
 	if found.Reaches {
 		r.path(b, found)
 	}
 }
+
+// asWound is a length of warp, to be shown as the wound length is.
+func asWound(nm qty.Rat) Node { return Node{ID: "warp.wound", Figure: figure(nm, Length)} }
 
 // path makes the nodes of a path: how far it is to each peg, and its length.
 // Their marks are names of pegs; of the whole path, of all in order.
@@ -105,19 +114,25 @@ func (r *run) onMill() {
 	r.put("winding.past", past, warp.Straight, About{})
 }
 
+// winder is how the warp is wound, of bouts of any size.
+func (r *run) winder() dress.Winder {
+	return dress.Winder{Together: max(r.plan.Winding.Together.Is, 1)}
+}
+
 // inBouts shares the warp out to bouts, and counts the counting ties.
 func (r *run) inBouts(list []dress.Stretch, ends term) {
-	w := &r.plan.Winding
-	if !w.Bout.Given() {
+	most, ok := r.mostInBout(list)
+	if !ok {
 		r.ties([]int{dress.Ends(list)})
 		return
 	}
-	winder := dress.Winder{Together: max(w.Together.Is, 1), Most: w.Bout.Is}
+	winder := r.winder()
+	winder.Most = most.Is.Count(qty.Down)
 	bouts := winder.Bouts(list)
-	if r.many("winding.bout", len(bouts)) {
+	if r.many(r.boutPath(), len(bouts)) {
 		return
 	}
-	n := r.put("winding.bouts", r.countBouts(winder, ends), warp.Unsaid, About{})
+	n := r.put("winding.bouts", r.countBouts(winder, most, ends), warp.Unsaid, About{})
 	var sizes []int
 	for i, b := range bouts {
 		size := r.unitsOfBout(winder, ends, n, i)
@@ -131,9 +146,16 @@ func (r *run) inBouts(list []dress.Stretch, ends term) {
 	r.changes(bouts)
 }
 
+// boutPath is where the plan says how large bouts are.
+func (r *run) boutPath() string {
+	if r.plan.Winding.Bout.Given() {
+		return "winding.bout"
+	}
+	return "winding.peg"
+}
+
 // countBouts is ends ÷ the most a bout takes, in whole units, rounded up.
-func (r *run) countBouts(w dress.Winder, ends term) term {
-	most := r.given("winding.bout", count(w.Most, Ends), given{path: "winding.bout", typed: r.plan.Winding.Bout.Typed})
+func (r *run) countBouts(w dress.Winder, most, ends term) term {
 	if w.Unit() > 1 {
 		most = r.to(most, r.unitOfBout(), qty.Down)
 	}
@@ -189,7 +211,7 @@ func (r *run) changes(bouts []dress.Bout) {
 	for _, b := range bouts {
 		n += len(b.Changes)
 	}
-	if r.many("winding.bout", n) {
+	if r.many(r.boutPath(), n) {
 		return
 	}
 	for i, b := range bouts {
@@ -205,7 +227,7 @@ func (r *run) changes(bouts []dress.Bout) {
 
 // passes is the ends of that many whole passes ÷ ends wound at once.
 func (r *run) passes(n int) term {
-	return r.inPasses(r.plain(count(n*max(r.plan.Winding.Together.Is, 1), Ends)))
+	return r.inPasses(r.plain(count(n*r.winder().Together, Ends)))
 }
 
 // inPasses is ends ÷ ends wound at once.

@@ -16,11 +16,12 @@ func (p *pager) dressing() []Section {
 // changes below it.
 func (p *pager) winding() Section {
 	s := Section{Title: "Winding", Lines: p.lines(
-		"winding.ends", "winding.apart", "winding.together", "winding.passes",
+		"winding.ends", "winding.apart", "winding.together", "winding.passes", "winding.split",
 	)}
 	s.Lines = append(s.Lines, p.path()...)
 	s.Lines = append(s.Lines, p.lines(
-		"winding.over", "winding.mill", "winding.turns", "winding.past", "winding.bout", "winding.bouts", "winding.tie", "winding.ties",
+		"winding.over", "winding.mill", "winding.turns", "winding.past",
+		"winding.bout", "winding.peg", "winding.peg-wraps", "winding.peg-holds", "winding.most", "winding.bouts", "winding.tie", "winding.ties",
 	)...)
 	for i := 0; ; i++ {
 		bout := p.lines("bouts["+number(i)+"].ends", "bouts["+number(i)+"].changes[")
@@ -43,7 +44,7 @@ func (p *pager) path() []Line {
 
 func (p *pager) raddle() Section {
 	return Section{Title: "Raddle", Lines: p.lines(
-		"raddle", "raddle.per-space", "raddle.groups[", "raddle.count",
+		"raddle", "raddle.per-space", "raddle.groups[", "raddle.count", "raddle.left", "raddle.right",
 	)}
 }
 
@@ -59,6 +60,35 @@ func (p *pager) sectional() Section {
 	}
 	s.Lines = append(s.Lines, p.lines("packages.wound")...)
 	return s
+}
+
+// mostStripes is how many stripes a message names.
+const mostStripes = 3
+
+// unevenStripes says the first stripes, and how many more there are.
+func unevenStripes(list []reckon.Uneven) string {
+	var parts []string
+	for _, u := range list[:min(len(list), mostStripes)] {
+		parts = append(parts, unevenStripe(u))
+	}
+	text := strings.Join(parts, ", ")
+	if more := len(list) - len(parts); more > 0 {
+		text += " and " + number(more) + " more"
+	}
+	return text
+}
+
+// unevenStripe says one stripe: stripe 2 with 7 ends of blue.
+func unevenStripe(u reckon.Uneven) string {
+	which := "stripe " + number(u.First)
+	if u.Last > u.First {
+		which = "stripes " + number(u.First) + " to " + number(u.Last)
+	}
+	ends := " ends of "
+	if u.Ends == 1 {
+		ends = " end of "
+	}
+	return which + " with " + number(u.Ends) + ends + strings.Join(u.Yarns, " and ")
 }
 
 // markText says the mark of a node. The pegs of a board have names of the

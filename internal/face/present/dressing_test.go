@@ -48,3 +48,31 @@ func TestDressingStandsBeforeTheReed(t *testing.T) {
 		}
 	}
 }
+
+// A message names the first three stripes that do not make whole passes, and says
+// how many more there are.
+func TestUnevenStripesAreNamed(t *testing.T) {
+	plan, _, list := planfile.Decode("plan.toml", []byte(`sley = 1
+warp.sett = "24 epi"
+warp.stripes = "white 1, blue 7, white 12, (blue 1, white 1) x 4, blue 1, sand 9, white 5, blue 4"
+winding.together = 2
+[[pieces]]
+length = "28 in"
+[yarns.white]
+[yarns.blue]
+[yarns.sand]
+`))
+	if list.Failed() {
+		t.Fatal(list.All())
+	}
+	said := ""
+	for _, p := range reckon.Reckon(plan, reckon.Options{}).Problems.All() {
+		if p.Code == "winding.uneven" {
+			said = present.Wrong(p)
+		}
+	}
+	want := "stripe 1 with 1 end of white, stripe 2 with 7 ends of blue, stripes 3 to 12 with 21 ends of white and blue and 2 more"
+	if !strings.HasSuffix(said, ": "+want) {
+		t.Errorf("got %q, want %q at the end", said, want)
+	}
+}

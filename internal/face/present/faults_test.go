@@ -35,6 +35,10 @@ var noFile = map[string]string{
 	"price.per":        "a plan file reads such a price as that of one put-up",
 	"rounding.unknown": "a plan file offers the three choices first",
 	"density.none":     "qty's own code for no threads comes first",
+	"weave.sign":       "a plan file holds no weave: TestFaultyTexts of weave",
+	"weave.uneven":     "a plan file holds no weave: TestFaultyTexts of weave",
+	"weave.empty":      "a plan file holds no weave: TestFaultyTexts of weave",
+	"weave.large":      "a plan file holds no weave",
 	"skein.skeins":     "a plan file bounds the number first",
 }
 

@@ -150,6 +150,9 @@ func (p *pager) note(n reckon.Node) string {
 	if picks, ok := p.r.Node(n.ID + ".picks"); ok && n.Says() == "pieces[].marks[]" {
 		parts = append(parts, "after "+p.u.Bench(picks)+" picks")
 	}
+	if text, ok := nodeNotes[n.ID]; ok {
+		parts = append(parts, text)
+	}
 	if n.Origin == reckon.Given && p.otherUnit(n) {
 		parts = append(parts, "written "+n.Typed)
 	}

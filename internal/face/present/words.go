@@ -7,6 +7,7 @@ import (
 	"strings"
 	"unicode/utf8"
 
+	"sley/internal/engine/reckon"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 )
@@ -20,7 +21,7 @@ type words struct{ wrong, why, fix string }
 var tables = slices.Concat(inputTables, []map[string]words{checkWords, dressingCheckWords})
 
 // inputTables are of what is wrong with the text of a plan file.
-var inputTables = []map[string]words{fileWords, planWords, windingWords, quantityWords, yarnWords, orderWords}
+var inputTables = []map[string]words{fileWords, planWords, windingWords, quantityWords, yarnWords, orderWords, draftWords}
 
 // wordsFor gives the words of a code. A code without words is our own mistake,
 // which TestEveryCodeHasWords finds.
@@ -79,6 +80,8 @@ func say(value any) string {
 		return short(v)
 	case []string:
 		return strings.Join(v, ", ")
+	case []reckon.Uneven:
+		return unevenStripes(v)
 	case qty.Rat:
 		return v.Short(6)
 	case qty.LinearDensity:

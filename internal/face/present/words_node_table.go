@@ -227,6 +227,7 @@ var nodeWords = map[string]string{
 	"yarns[].yards-per-pound":   "{yarn}, yards to the pound",
 	"yarns[].diameter-constant": "{yarn}, diameter constant",
 	"yarns[].diameters":         "{yarn}, diameters side by side",
+	"yarns[].touching":          "{yarn}, wraps just touching, by its grist",
 	"yarns[].stock-weight":      "{yarn}, weight in hand",
 	"yarns[].stock":             "{yarn}, in hand",
 	"yarns[].stock-left":        "{yarn}, in hand when all is woven",

@@ -6,7 +6,7 @@ func (d *desk) raddle() {
 	title := titleRaddle
 	blocks := d.care(careBeam)
 	if d.has("raddle") {
-		blocks = append(blocks, d.figures(d.lines("raddle", "raddle.per-space", "raddle.count", "raddle.ends"))...)
+		blocks = append(blocks, d.figures(d.lines("raddle", "raddle.per-space", "raddle.count", "raddle.left", "raddle.right", "raddle.ends"))...)
 		blocks = append(blocks, d.groups(wordRaddle, "raddle.groups[")...)
 	} else {
 		title = titleSections

@@ -4,29 +4,51 @@ import (
 	"strings"
 
 	"sley/internal/engine/reckon"
+	"sley/internal/face/present"
 )
 
 // winding is the warp's length and ends, its way over the board or the mill, and
 // its bouts; where no bouts are planned, the order of its colours.
 func (d *desk) winding() {
 	blocks := d.keyed(d.lines("warp.wound", "second-beam.wound", "ends.wound"), d.lines(
-		"winding.ends", "winding.apart", "winding.together", "winding.passes",
-		"winding.over", "winding.mill", "winding.turns", "winding.past", "winding.bout", "winding.bouts", "winding.tie", "winding.ties",
+		"winding.ends", "winding.apart", "winding.together", "winding.passes", "winding.split",
+		"winding.over", "winding.mill", "winding.turns", "winding.past",
+		"winding.bout", "winding.peg", "winding.peg-holds", "winding.most", "winding.bouts", "winding.tie", "winding.ties",
 	))
 	blocks = append(blocks, d.endsOfYarns()...)
+	blocks = append(blocks, d.found("winding.one-beam")...)
 	if !d.hasSpreading() { // otherwise the sheet for the beam has it
 		blocks = append(blocks, d.care(careBeam)...)
 	}
 	blocks = append(blocks, d.overBoard()...)
 	blocks = append(blocks, d.way()...)
+	blocks = append(blocks, d.found("winding.far-over")...)
 	blocks = append(blocks, d.onMill()...)
 	if d.has("bouts[0].ends") {
 		blocks = append(blocks, d.heading(wordBouts))
+		blocks = append(blocks, d.found("winding.uneven")...)
 		blocks = append(blocks, d.bouts()...)
 	} else {
 		blocks = append(blocks, d.colours()...)
+		blocks = append(blocks, d.found("winding.uneven")...)
 	}
 	d.flow(titleWinding, blocks)
+}
+
+// found says what the reckoning found under a code, with what to do; nothing where
+// it found nothing.
+func (d *desk) found(code string) []block {
+	var out []block
+	for _, p := range d.r.Problems.All() {
+		if p.Code == code {
+			p = d.u.Localise(p)
+			out = append(out, d.text(body, present.Wrong(p)+"; "+present.Fix(p))...)
+		}
+	}
+	for i := range out {
+		out[i].keep = true
+	}
+	return out
 }
 
 // endsOfYarns is how many ends there are of each yarn.

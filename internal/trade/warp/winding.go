@@ -9,7 +9,8 @@ type Winding struct {
 	Pegs       []Peg
 	Mill       qty.Typed[qty.Length]  // its girth
 	Together   qty.Typed[int]         // ends wound at once
-	Bout       qty.Typed[int]         // most ends in a bout
+	Bout       qty.Typed[int]         // most ends in a bout that the hand holds
+	Peg        qty.Typed[qty.Length]  // usable length of a peg
 	Tie        qty.Typed[int]         // a counting tie every so many ends
 	Raddle     qty.Typed[qty.Density] // its spaces
 	Section    qty.Typed[qty.Length]  // width of a section of the beam
@@ -29,5 +30,5 @@ func (w *Winding) HasBoard() bool { return w.UsualBoard || len(w.Pegs) > 0 }
 // IsWound reports whether anything of the winding itself is said, beside the
 // raddle and the beam.
 func (w *Winding) IsWound() bool {
-	return w.HasBoard() || w.Mill.Given() || w.Together.Given() || w.Bout.Given() || w.Tie.Given()
+	return w.HasBoard() || w.Mill.Given() || w.Together.Given() || w.Bout.Given() || w.Peg.Given() || w.Tie.Given()
 }

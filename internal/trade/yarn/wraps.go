@@ -132,6 +132,9 @@ var (
 	fewestLoose = qty.Frac(29, 100)
 )
 
+// RulerShare gives rulerShare to those who go from diameters to wraps.
+func RulerShare() qty.Rat { return rulerShare }
+
 // packedFactor gives m of packed wraps (gansey.blogspot.com, November 2011):
 // 1.07 cotton and silk, 1.10 worsted, 1.16 woollen. Linen is taken as cotton,
 // with which the tables of K put it; wool not said to be woollen-spun as
