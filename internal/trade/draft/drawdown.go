@@ -41,14 +41,58 @@ func Draw(w *weave.Weave, threading []int, lifts []Set) {
 		panic("internal error: a weave of another size than its draft")
 	}
 	masks := newMasks(threading)
-	first := map[Set]int{}
+	first := newFirsts()
 	for i, up := range lifts {
-		if at, ok := first[up]; ok {
+		if at := first.of(up, i); at < i {
 			copy(w.Row(i), w.Row(at))
 			continue
 		}
-		first[up] = i
 		masks.row(w.Row(i), up)
+	}
+}
+
+// firsts is where each lift first comes: a table of places that holds at most half
+// of what it has room for. A map would take longer than the copying it saves.
+type firsts struct {
+	keys  []Set
+	at    []int32 // the pick + 1; 0: free
+	n     int
+	shift uint // of the hash, to the table's size
+}
+
+func newFirsts() *firsts { return &firsts{make([]Set, 64), make([]int32, 64), 0, 64 - 6} }
+
+// of gives the pick at which a lift first came, which is i when it is new.
+func (f *firsts) of(up Set, i int) int {
+	k := f.find(up)
+	if f.at[k] != 0 {
+		return int(f.at[k]) - 1
+	}
+	f.keys[k], f.at[k] = up, int32(i)+1
+	if f.n++; 2*f.n > len(f.keys) {
+		f.grow()
+	}
+	return i
+}
+
+// find gives the place of a lift, or the free one where it belongs (multiplicative
+// hashing with the golden ratio; Knuth, The Art of Computer Programming 3, 6.4).
+func (f *firsts) find(up Set) int {
+	k := int(uint64(up) * 0x9e3779b97f4a7c15 >> f.shift)
+	for f.at[k] != 0 && f.keys[k] != up {
+		k = (k + 1) & (len(f.keys) - 1)
+	}
+	return k
+}
+
+func (f *firsts) grow() {
+	old := *f
+	f.keys, f.at, f.shift = make([]Set, 2*len(old.keys)), make([]int32, 2*len(old.keys)), old.shift-1
+	for k, at := range old.at {
+		if at != 0 {
+			to := f.find(old.keys[k])
+			f.keys[to], f.at[to] = old.keys[k], at
+		}
 	}
 }
 
