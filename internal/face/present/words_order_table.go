@@ -15,6 +15,7 @@ var orderWords = map[string]words{
 	"order.name-unknown":   {"\"{read}\" is no yarn or group of this plan", "", "the names are {valid}"},
 	"order.name-twice":     {"\"{read}\" is both a yarn and a group", "", "give one of them another name"},
 	"order.shaft-range":    {"\"{read}\" is not a shaft from {least} to {most}", "", "write the numbers of shafts"},
+	"order.treadle-range":  {"\"{read}\" is not a number from {least} to {most}", "", "write the numbers of treadles, or of shafts in a lift plan"},
 	"order.beam":           {"\"{read}\" does not lead to a beam", "", "write on beam 1 or on beam 2"},
 	"order.density":        {"\"{read}\" after at is no density", "", "write the density as 36 epi"},
 	"order.fill-twice":     {"a second group is to fill the width", "", "let one group fill, and give the other a number"},

@@ -18,6 +18,11 @@
 //
 //	1 2 3 4, 1-8, 8-1
 //
+// In treadles a leaf is one pick, the number of its treadle, or those of several
+// pressed at once; in a lift plan, of the shafts that are up:
+//
+//	1 2 3 4, 1+3 2+4, 1-4
+//
 // A name is a letter followed by letters, digits, - and _, and is none of the
 // words at, on, mirrored, x and x followed by digits. For x stands × as well.
 //

@@ -25,6 +25,7 @@ const (
 	codeNameUnknown  = "order.name-unknown"   // near, valid
 	codeNameTwice    = "order.name-twice"     // both a yarn and a group; once for each name
 	codeShaft        = "order.shaft-range"    // least, most
+	codeTreadle      = "order.treadle-range"  // least, most
 	codeBeam         = "order.beam"           // least, most
 	codeDensity      = "order.density"        // why: the code of the density's own fault, and its args
 	codeFillTwice    = "order.fill-twice"     // first: where the first stands

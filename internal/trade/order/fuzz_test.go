@@ -13,6 +13,9 @@ func FuzzOrder(f *testing.F) {
 	for _, test := range shaftTests {
 		f.Add(test.text, "1-4 mirrored open", true)
 	}
+	for _, text := range []string{"1 2 3 4", "1+3 2+4", "(1+2, 3) mirrored x fill", "4-1", "1+", "+1", "1+65", "1+0 2"} {
+		f.Add(text, "1+2", true)
+	}
 	for _, test := range stripeTests {
 		f.Add(test.text, "blue 1 red 2", false)
 	}
@@ -24,20 +27,26 @@ func FuzzOrder(f *testing.F) {
 		ctx := Context{Groups: map[string]string{"edge": edge, "point": "edge, edge"}}
 		if shafts {
 			ctx.Kind = Shafts
+			checkText(t, text, Context{Kind: Treadles, Groups: ctx.Groups})
 		}
-		o, faults := Parse(text, ctx)
-		for _, fault := range faults {
-			if fault.At < 0 || fault.At > utf8.RuneCountInString(text) {
-				t.Fatalf("%q: %v stands at %d, outside", text, fault, fault.At)
-			}
-		}
-		if len(faults) > 0 {
-			return
-		}
-		checkRoundTrip(t, o, ctx)
-		checkCounts(t, o, 0)
-		checkCounts(t, o, 2)
+		checkText(t, text, ctx)
 	})
+}
+
+func checkText(t *testing.T, text string, ctx Context) {
+	t.Helper()
+	o, faults := Parse(text, ctx)
+	for _, fault := range faults {
+		if fault.At < 0 || fault.At > utf8.RuneCountInString(text) {
+			t.Fatalf("%q: %v stands at %d, outside", text, fault, fault.At)
+		}
+	}
+	if len(faults) > 0 {
+		return
+	}
+	checkRoundTrip(t, o, ctx)
+	checkCounts(t, o, 0)
+	checkCounts(t, o, 2)
 }
 
 func checkCounts(t *testing.T, o Order, fill int) {

@@ -63,7 +63,7 @@ func (p *parser) count(t token) (int, bool) {
 // joins reports whether a comma and three digits follow t without a space, and
 // a yarn could have been meant to follow those as well as not.
 func (p *parser) joins(t token) bool {
-	if p.ctx.Kind == Shafts || p.tok.shape != comma || p.tok.pos != t.pos+len(t.text) {
+	if p.ctx.Kind != Stripes || p.tok.shape != comma || p.tok.pos != t.pos+len(t.text) {
 		return false
 	}
 	rest := p.text[p.tok.pos+1:]
@@ -76,7 +76,7 @@ func (p *parser) name() int {
 	if _, isGroup := p.ctx.Groups[t.text]; isGroup && !p.isYarn(t) {
 		return p.group(t)
 	}
-	if p.ctx.Kind == Shafts {
+	if p.ctx.Kind != Stripes {
 		p.unknown(t)
 		return none
 	}

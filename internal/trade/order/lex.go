@@ -19,6 +19,7 @@ const (
 	comma         // ,
 	dash          // - or –
 	cross         // ×
+	joint         // +
 	junk          // anything else
 )
 
@@ -31,7 +32,7 @@ type token struct {
 	pos   int // bytes into the text
 }
 
-var marks = map[rune]shape{'(': opening, ')': closing, ',': comma, '-': dash, '–': dash, '×': cross}
+var marks = map[rune]shape{'(': opening, ')': closing, ',': comma, '-': dash, '–': dash, '×': cross, '+': joint}
 
 // lexer cuts a text into tokens.
 type lexer struct {

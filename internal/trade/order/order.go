@@ -2,6 +2,7 @@ package order
 
 import (
 	"math"
+	"math/bits"
 	"slices"
 
 	"sley/internal/trade/qty"
@@ -20,19 +21,23 @@ const (
 // Kind says what the leaves of an order are.
 type Kind int
 
-// The kinds: Stripes orders yarns, Shafts orders shafts (or treadles).
+// The kinds: Stripes orders yarns; Shafts orders ends by their shafts; Treadles
+// orders picks by their treadles, or their shafts in a lift plan, of which a pick may
+// have several at once.
 const (
 	Stripes Kind = iota
 	Shafts
+	Treadles
 )
 
 // String gives the kind's plain name.
-func (k Kind) String() string { return [...]string{"stripes", "shafts"}[k] }
+func (k Kind) String() string { return [...]string{"stripes", "shafts", "treadles"}[k] }
 
 // Run is a number of neighbouring threads that are alike.
 type Run struct {
-	Name    string                 // the yarn; empty in an order of shafts
-	Shaft   int                    // 1 to 64; 0 in an order of stripes
+	Name    string                 // the yarn; empty in other orders
+	Shaft   int                    // 1 to 64; 0 in other orders
+	Set     uint64                 // in an order of treadles: bit n - 1 for the nth; 0 in other orders
 	Count   int                    // threads
 	Density qty.Typed[qty.Density] // where it is crammed or spaced
 	Beam    int                    // 1 or 2; 0 when not said
@@ -140,12 +145,25 @@ func (o Order) FillRuns() []Run {
 	return o.tree.runs(o.tree.filling())
 }
 
-// MaxShaft gives the highest shaft in the order, 0 in an order of stripes.
+// MaxShaft gives the highest shaft in the order, 0 in other orders than those of
+// shafts.
 func (o Order) MaxShaft() int {
 	if o.tree == nil {
 		return 0
 	}
 	return o.tree.highest
+}
+
+// MaxTreadle gives the highest treadle (or shaft of a lift plan) in the order, 0 in
+// other orders than those of treadles.
+func (o Order) MaxTreadle() int {
+	highest := 0
+	if o.Kind() == Treadles {
+		for _, sort := range o.tree.sorts {
+			highest = max(highest, bits.Len64(sort.Set))
+		}
+	}
+	return highest
 }
 
 // Names gives the yarns in the order of their first appearance, those of the
@@ -178,10 +196,11 @@ func alike(a, b []Run) bool {
 type sortKey struct {
 	name, perNM string
 	shaft, beam int
+	set         uint64
 }
 
 func (r Run) sort() sortKey {
-	key := sortKey{name: r.Name, shaft: r.Shaft, beam: r.Beam}
+	key := sortKey{name: r.Name, shaft: r.Shaft, beam: r.Beam, set: r.Set}
 	if r.Density.Given() {
 		key.perNM = r.Density.Is.PerNM().Big().RatString()
 	}

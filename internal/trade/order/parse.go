@@ -130,6 +130,8 @@ func (p *parser) unit() int {
 		return p.bracket()
 	case t.shape == number && p.ctx.Kind == Shafts:
 		return p.ends()
+	case t.shape == number && p.ctx.Kind == Treadles:
+		return p.pressed()
 	case t.shape == number:
 		return p.countFirst()
 	case t.shape == word && !t.reserved():

@@ -1,7 +1,7 @@
 package order
 
 // Shafts gives the threads on each shaft, shaft 1 first and MaxShaft last, nil
-// in an order of stripes. Like Totals it costs as much as the text is long.
+// in other orders than those of shafts. Like Totals it costs as much as the text is long.
 func (o Order) Shafts(fill int) []int {
 	if o.MaxShaft() == 0 {
 		return nil

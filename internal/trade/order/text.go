@@ -1,6 +1,7 @@
 package order
 
 import (
+	"math/bits"
 	"strconv"
 	"strings"
 )
@@ -29,13 +30,19 @@ func (w *writing) row(parts []int) {
 	for i, id := range parts {
 		switch {
 		case i == 0:
-		case w.tree.nodes[parts[i-1]].form == ends && w.tree.nodes[id].form == ends:
+		case w.number(parts[i-1]) && w.number(id):
 			w.WriteString(" ")
 		default:
 			w.WriteString(", ")
 		}
 		w.part(id)
 	}
+}
+
+// number reports whether a part is written as numbers alone.
+func (w *writing) number(id int) bool {
+	form := w.tree.nodes[id].form
+	return form == ends || form == stripe && w.tree.kind == Treadles
 }
 
 func (w *writing) part(id int) {
@@ -68,12 +75,24 @@ func (n *node) suffix() string {
 }
 
 func (w *writing) stripe(run Run, count int) {
+	if w.tree.kind == Treadles {
+		w.set(run.Set)
+		return
+	}
 	w.WriteString(run.Name + " " + strconv.Itoa(count))
 	if run.Density.Given() {
 		w.WriteString(" at " + run.Density.Typed)
 	}
 	if run.Beam != 0 {
 		w.WriteString(" on beam " + strconv.Itoa(run.Beam))
+	}
+}
+
+// set writes treadles that are pressed at once, 1+3.
+func (w *writing) set(set uint64) {
+	for mark := ""; set != 0; set &= set - 1 {
+		w.WriteString(mark + strconv.Itoa(bits.TrailingZeros64(set)+1))
+		mark = "+"
 	}
 }
 

@@ -1,6 +1,7 @@
 package order
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -35,7 +36,10 @@ func (t twin) number(least, most int) int { return rapid.IntRange(least, most).D
 
 // leaf draws one stripe, one shaft or a run of shafts.
 func (t twin) leaf() thing {
-	if t.kind == Shafts {
+	switch {
+	case t.kind == Treadles && t.number(0, 1) == 0:
+		return t.pressed()
+	case t.kind != Stripes:
 		return t.run(t.number(1, 9), t.number(1, 9))
 	}
 	name, n := t.pick("blue", "white", "å-1"), t.number(1, 5)
@@ -47,6 +51,17 @@ func (t twin) leaf() thing {
 		name, text = name+strings.ToLower(beam), text+beam
 	}
 	return thing{text, []threads{slices.Repeat(threads{name}, n)}}
+}
+
+// pressed draws treadles that are pressed at once, in any order and some twice.
+func (t twin) pressed() thing {
+	var list []string
+	for range t.number(1, 4) {
+		list = append(list, fmt.Sprint(t.number(1, 64)))
+	}
+	text := strings.Join(list, t.pick("+", " + "))
+	slices.SortFunc(list, func(a, b string) int { return cmp.Or(cmp.Compare(len(a), len(b)), cmp.Compare(a, b)) })
+	return thing{text, []threads{{strings.Join(slices.Compact(list), "+")}}}
 }
 
 func (t twin) run(a, b int) thing {
@@ -132,7 +147,7 @@ type spelt struct {
 }
 
 func draw(rt *rapid.T) spelt {
-	t := twin{T: rt, kind: Kind(rapid.IntRange(0, 1).Draw(rt, "kind"))}
+	t := twin{T: rt, kind: Kind(rapid.IntRange(0, 2).Draw(rt, "kind"))}
 	edge := t.row(1)
 	t.groups = map[string]thing{"edge": edge, "body": edge}
 	body := t.row(1)
@@ -164,6 +179,15 @@ func (s spelt) spread(fill int) threads {
 func one(r Run) string {
 	if r.Shaft > 0 {
 		return fmt.Sprint(r.Shaft)
+	}
+	if r.Set != 0 {
+		var list []string
+		for n := range 64 {
+			if r.Set>>n&1 == 1 {
+				list = append(list, fmt.Sprint(n+1))
+			}
+		}
+		return strings.Join(list, "+")
 	}
 	name := r.Name
 	if r.Density.Given() {
