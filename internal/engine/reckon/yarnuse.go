@@ -8,6 +8,7 @@ import (
 
 // yarnUse is what one yarn is used for.
 type yarnUse struct {
+	each  term // what one loom of a class takes; zero without a class
 	name  string
 	id    string
 	about About
@@ -157,6 +158,7 @@ func (r *run) total(u *yarnUse) {
 	need := r.sum(YarnLength, parts)
 	if n := r.plan.Class.Looms; n > 1 {
 		need = r.put(u.id+"each-loom", need, warp.Unsaid, u.about)
+		u.each = need
 		looms := r.given("class.looms", count(n, Number), given{path: "class.looms", typed: itoa(n)})
 		need = r.mul(YarnLength, looms, need)
 	}
@@ -169,7 +171,7 @@ func (r *run) total(u *yarnUse) {
 	r.buy(u, y)
 }
 
-// weigh gives the weights of warp, weft and all.
+// weigh gives the weights of warp, weft, what one loom of a class takes, and all.
 func (r *run) weigh(u *yarnUse, y *yarn.Yarn) {
 	g := y.Grist()
 	if g.IsZero() {
@@ -180,7 +182,7 @@ func (r *run) weigh(u *yarnUse, y *yarn.Yarn) {
 	for _, part := range []struct {
 		name string
 		long term
-	}{{"warp-weight", u.warp}, {"weft-weight", u.weft}, {"weight", u.need}} {
+	}{{"warp-weight", u.warp}, {"weft-weight", u.weft}, {"each-loom-weight", u.each}, {"weight", u.need}} {
 		if !part.long.Is.IsZero() {
 			r.put(u.id+part.name, r.div(Weight, part.long, grist), warp.Unsaid, u.about)
 		}

@@ -20,20 +20,6 @@ func (u Units) Formula(n reckon.Node) string {
 	})
 }
 
-// FormulaWords writes a node's formula for working it out by hand: what other
-// nodes stand for in words between brackets, and the figures that no node has.
-func (u Units) FormulaWords(r *reckon.Result, n reckon.Node) string {
-	if n.Formula == nil {
-		return ""
-	}
-	return write(n.Formula, 0, func(leaf *reckon.Expr) string {
-		if of, ok := r.Node(leaf.Node); ok {
-			return "[" + Label(of) + "]"
-		}
-		return u.digits(leaf.Leaf, u.places(leaf.Leaf))
-	})
-}
-
 // mostDigits is where Formula stops adding digits.
 const mostDigits = 12
 

@@ -167,7 +167,7 @@ func (p *pager) yarns() []Section {
 		}
 		out = append(out, Section{Title: title, Lines: p.lines(
 			id+"ends", id+"ends-2", id+"warp", id+"warp-weight", id+"picks", id+"weft-laid", id+"tails", id+"reserve",
-			id+"weft", id+"bobbin-ends", id+"weft-wound", id+"weft-weight", id+"bobbins", id+"each-loom", id+"need", id+"weight",
+			id+"weft", id+"bobbin-ends", id+"weft-wound", id+"weft-weight", id+"bobbins", id+"each-loom", id+"each-loom-weight", id+"need", id+"weight",
 			id+"stock", id+"stock-left", id+"to-buy", id+"put-up", id+"put-ups", id+"left", id+"cost",
 		)})
 		p.within = ""

@@ -218,6 +218,7 @@ var nodeWords = map[string]string{
 	"yarns[].bobbin-ends":       "{yarn}, left on bobbins",
 	"yarns[].weft-wound":        "{yarn}, weft with bobbin ends",
 	"yarns[].each-loom":         "{yarn}, for one loom",
+	"yarns[].each-loom-weight":  "{yarn}, weight for one loom",
 	"class.looms":               "looms in the class",
 	"yarns[].need":              "{yarn}, needed",
 	"yarns[].grist":             "{yarn}, grist",

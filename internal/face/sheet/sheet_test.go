@@ -9,7 +9,6 @@ import (
 
 	"sley/internal/app"
 	"sley/internal/engine/draw/check"
-	"sley/internal/engine/draw/letter"
 	"sley/internal/engine/draw/scene"
 	"sley/internal/engine/reckon"
 	"sley/internal/face/present"
@@ -270,26 +269,6 @@ func TestWrongOptions(t *testing.T) {
 		if err == nil || !strings.Contains(err.Error(), w.says) {
 			t.Errorf("%+v: got %v, want %q", w.opt, err, w.says)
 		}
-	}
-}
-
-// The worksheet keeps words and leaves the figures that are worked out blank.
-func TestWorksheetGivesNothingAway(t *testing.T) {
-	r := reckoned(t, "galley-towels.toml", plans(t)["galley-towels.toml"])
-	doc := mustMake(t, r, Options{Sheets: []string{"worksheet"}})
-	all := ""
-	for _, p := range doc.Pages {
-		all += says(p) + "\n"
-	}
-	for id, hidden := range map[string]bool{"warp.needed": true, "yarns[white].need": true, "pieces[0].length": false} {
-		n, _ := r.Node(id)
-		figure := letter.FractionText(present.Imperial.Bench(n))
-		if strings.Contains(all, "\n"+figure+"\n") == hidden {
-			t.Errorf("%s, %s: hidden %v expected", id, figure, hidden)
-		}
-	}
-	if !strings.Contains(all, "[warp needed] to [winding step]") {
-		t.Error("the words of the formula of the wound warp are missing")
 	}
 }
 

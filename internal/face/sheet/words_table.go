@@ -125,8 +125,6 @@ const (
 	wordHemming  = "Hems and fringes"
 	wordWashing  = "How it was washed and dried; notes"
 	wordSources  = "Sources"
-	wordWorking  = "Every figure with its working: up() and down() make a figure whole, or a multiple of the step named. What is known at the start stands as it was written."
-	wordByHand   = "Work each figure out and write it on its line. A name in [ ] stands for a figure that is worked out, or given, elsewhere on these pages."
 	wordTheKits  = "For the whole class"
 	wordKit      = "Kit {n}"
 	wordName     = "name"
