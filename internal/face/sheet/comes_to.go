@@ -42,7 +42,7 @@ func formOf(s present.Stage, step present.Step) string {
 
 // Measures of the closing figures in mm.
 const (
-	resultHigh  = 7.4
+	resultHigh  = 6.4
 	resultBlank = 44.0
 )
 

@@ -74,19 +74,24 @@ func (s style) wrap(text string, width float64) []string {
 	return lines
 }
 
-// even is wrap with lines about as long as one another where the last would be
+// even is wrap with the lines drawn in as little as it takes for the last not to be
 // short, so that no word stands alone.
 func (s style) even(text string, width float64) []string {
 	lines := s.wrap(text, width)
-	if n := len(lines); n < 2 || s.wide(lines[n-1]) > width/3 {
-		return lines
-	}
-	for share := 0.9; len(lines) > 1 && share > 0.5; share -= 0.1 {
-		if closer := s.wrap(text, share*width); len(closer) == len(lines) {
-			lines = closer
+	for share := 0.95; s.lastShort(lines, width) && share > 0.5; share -= 0.05 {
+		closer := s.wrap(text, share*width)
+		if len(closer) > len(lines) {
+			break
 		}
+		lines = closer
 	}
 	return lines
+}
+
+// lastShort reports whether the last of several lines is short.
+func (s style) lastShort(lines []string, width float64) bool {
+	n := len(lines)
+	return n > 1 && s.wide(lines[n-1]) < width/3
 }
 
 // fit cuts a text to width mm.
