@@ -55,13 +55,11 @@ func (d *desk) sources(list []string) []block {
 	if len(list) == 0 {
 		return nil
 	}
-	out := []block{nearer(d.heading(wordSources))}
+	parts := make([]string, len(list))
 	for i, source := range list {
-		lines := d.text(small, sourceMark(i+1)+" "+source)
-		lines[0].gap = 0.5
-		out = append(out, lines...)
+		parts[i] = sourceMark(i+1) + " " + source
 	}
-	return out
+	return append([]block{nearer(d.heading(wordSources))}, bound(d.text(small, strings.Join(parts, "; ")+"."))...)
 }
 
 func sourceMark(n int) string { return "[" + count(n) + "]" }
