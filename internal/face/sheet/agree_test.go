@@ -54,6 +54,7 @@ func demo(t testing.TB) map[string][]byte {
 type part struct {
 	sheets []string
 	margin float64 // mm
+	slack  float64 // mm
 	dpi    int
 }
 
@@ -62,9 +63,9 @@ type part struct {
 func apartFromTape(r *reckon.Result) []part {
 	all := everything(r)
 	ours := slices.DeleteFunc(slices.Clone(all), func(s string) bool { return s == "tape" })
-	out := []part{{ours, margin, agreeDPI}}
+	out := []part{{ours, margin, drawnSlack, agreeDPI}}
 	if len(ours) < len(all) {
-		out = append(out, part{[]string{"tape"}, 8, agreeTapeDPI})
+		out = append(out, part{[]string{"tape"}, 8, tapeSlack, agreeTapeDPI})
 	}
 	return out
 }

@@ -15,8 +15,6 @@ import (
 	"sley/internal/engine/draw/scene"
 )
 
-var cuts = []scene.Font{{}, {Bold: true}, {Family: scene.Serif}, {Family: scene.Serif, Bold: true}, {Family: scene.Serif, Italic: true}}
-
 // shapeIn reads a character's outline and advance from a font file, as another
 // reader than the one that cut it does.
 func shapeIn(t *rapid.T, file []byte, r rune) (sfnt.Segments, fixed.Int26_6, bool) {
@@ -44,7 +42,7 @@ func shapeIn(t *rapid.T, file []byte, r rune) (sfnt.Segments, fixed.Int26_6, boo
 // made of two among them, and none else.
 func TestSubsetHasTheLettersOfItsText(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		f := rapid.SampledFrom(cuts).Draw(t, "font")
+		f := rapid.SampledFrom(every).Draw(t, "font")
 		text := rapid.StringOfN(rapid.SampledFrom([]rune("aä ǘőΩ½→✓fi1²⁄₃Жй\ufffd織🧶")), 0, 20, -1).Draw(t, "text")
 		part := letter.Subset(f, text)
 		drawn := letter.Clean(text, f)
@@ -62,7 +60,7 @@ func TestSubsetHasTheLettersOfItsText(t *testing.T) {
 }
 
 func TestSubsetIsSmallAndTheSameTwice(t *testing.T) {
-	for _, f := range cuts {
+	for _, f := range every {
 		a, b := letter.Subset(f, "Galley towels 12³⁄₄"), letter.Subset(f, "₄⁄³21 towelsGalley")
 		if !bytes.Equal(a, b) {
 			t.Errorf("%s: the same characters give other bytes", f)
@@ -76,7 +74,7 @@ func TestSubsetIsSmallAndTheSameTwice(t *testing.T) {
 // The sums of a font file: of each part, and of the whole (ISO/IEC 14496-22,
 // sections 4.5.1 and 5.2.2), added up here byte by byte.
 func TestSubsetAddsUp(t *testing.T) {
-	for _, f := range cuts {
+	for _, f := range every {
 		file := letter.Subset(f, "sley ǘ")
 		if got := added(file); got != 0xB1B0AFBA {
 			t.Errorf("%s: the file comes to %#x", f, got)
