@@ -43,7 +43,10 @@ func SheetFiles(pages scene.Document, form Form, dpi int) ([][]byte, error) {
 		return eachPage(pages, func(w io.Writer, p scene.Page) error { return png.Encode(w, p, float64(dpi)) })
 	}
 	file, err := Sheets(pages)
-	return [][]byte{file}, err
+	if err != nil {
+		return nil, err
+	}
+	return [][]byte{file}, nil
 }
 
 func eachPage(pages scene.Document, encode func(io.Writer, scene.Page) error) ([][]byte, error) {
