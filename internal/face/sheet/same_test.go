@@ -116,7 +116,9 @@ func readShapes(t *testing.T, file []byte) shapes {
 	}
 }
 
-func BenchmarkSheetFiles(b *testing.B) {
+// BenchmarkSheets lays the sheets of the towels out and draws them: all of them, in
+// each form.
+func BenchmarkSheets(b *testing.B) {
 	r := reckoned(b, "galley-towels.toml", plans(b)["galley-towels.toml"])
 	for _, form := range []app.Form{app.PDF, app.SVG, app.PNG} {
 		b.Run(string(form), func(b *testing.B) {
