@@ -11,7 +11,7 @@ import (
 
 func main() {
 	os.Exit(cli.Run(os.Args[1:], cli.World{
-		In: os.Stdin, Out: os.Stdout, Err: os.Stderr, ReadFile: os.ReadFile, WriteFile: cli.WriteWhole,
+		In: os.Stdin, Out: os.Stdout, Err: os.Stderr, ReadFile: os.ReadFile, WriteFiles: cli.WriteWhole,
 		Demo: examples.GalleyTowels, DemoName: "examples/galley-towels.toml",
 	}))
 }

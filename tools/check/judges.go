@@ -15,6 +15,7 @@ var judges = []judge{
 	{"pdfinfo", "poppler-utils"},
 	{"pdffonts", "poppler-utils"},
 	{"pdftotext", "poppler-utils"},
+	{"pdftoppm", "poppler-utils"},
 }
 
 // checkJudges sees to the programs before the tests ask for them: where CI is set

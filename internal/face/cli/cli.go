@@ -16,10 +16,10 @@ type World struct {
 	In       io.Reader
 	Out, Err io.Writer
 	ReadFile func(name string) ([]byte, error)
-	// WriteFile writes a file whole, or leaves what was there.
-	WriteFile func(name string, data []byte) error
-	Demo      []byte
-	DemoName  string
+	// WriteFiles writes files whole, or leaves what was there.
+	WriteFiles func(files []File) error
+	Demo       []byte
+	DemoName   string
 }
 
 // The exit codes, fixed and documented in the help of every command.

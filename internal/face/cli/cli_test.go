@@ -11,7 +11,7 @@ import (
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){"sley": func() {
 		os.Exit(Run(os.Args[1:], World{
-			In: os.Stdin, Out: os.Stdout, Err: os.Stderr, ReadFile: os.ReadFile, WriteFile: WriteWhole,
+			In: os.Stdin, Out: os.Stdout, Err: os.Stderr, ReadFile: os.ReadFile, WriteFiles: WriteWhole,
 			Demo: []byte(demo), DemoName: "examples/galley-towels.toml",
 		}))
 	}})

@@ -17,30 +17,46 @@ import (
 type SheetOptions struct {
 	Out, Paper, Units string
 	Pages             []string
+	DPI               *int // nil when not said
 }
+
+// sheetUse is how the command is written.
+const sheetUse = "sheet PLAN -o FILE.pdf"
 
 func newSheet(w World) *cobra.Command {
 	var opts SheetOptions
+	var dpi int
 	cmd := &cobra.Command{
-		Use:   "sheet PLAN -o FILE.pdf",
+		Use:   sheetUse,
 		Short: "Print the sheets of a plan for use at the loom",
-		Long: `Print the sheets of a plan file (docs/sheets.md) as a PDF, for A4 or Letter; a
-PLAN of - is read from the standard input. Without --pages every sheet that the
-plan has something for is made. A file that is there is replaced only when the
-new one is whole.
+		Long: `Print the sheets of a plan file (docs/sheets.md) for A4 or Letter; a PLAN of - is
+read from the standard input. Without --pages every sheet that the plan has
+something for is made.
+
+The ending of FILE says what is written: .pdf is one file of all pages; .svg and
+.png are a file for each page, FILE-1.png and on, or FILE.png where there is only
+one. A FILE of - is a PDF on the standard output. Files that are there are
+replaced only when all the new ones are whole.
 ` + exitHelp,
 		Example: "  sley sheet examples/galley-towels.toml -o towels.pdf\n" +
+			"  sley sheet examples/galley-towels.toml -o towels.png --pages glance --dpi 300\n" +
 			"  sley sheet examples/berth-blanket.toml -o blanket.pdf --pages glance,yarn --paper letter",
-		Args:              onePlanOf("sheet PLAN -o FILE.pdf"),
+		Args:              onePlanOf(sheetUse),
 		ValidArgsFunction: planFiles,
-		RunE:              func(_ *cobra.Command, args []string) error { return runSheet(w, args[0], opts) },
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if cmd.Flags().Changed("dpi") {
+				opts.DPI = &dpi
+			}
+			return runSheet(w, args[0], opts)
+		},
 	}
 	flags := cmd.Flags()
-	flags.StringVarP(&opts.Out, "out", "o", "", "the PDF to write")
+	flags.StringVarP(&opts.Out, "out", "o", "", "the file to write; its ending is "+strings.Join(endings, ", "))
+	flags.IntVar(&dpi, "dpi", usualDPI, fmt.Sprintf("dots per inch of a PNG, %d to %d", leastDPI, mostDPI))
 	flags.StringSliceVar(&opts.Pages, "pages", nil, "the sheets wanted, such as glance,yarn; without it all that apply")
 	flags.StringVar(&opts.Paper, "paper", "a4", "the paper: "+strings.Join(sheet.PaperNames(), " or "))
 	flags.StringVar(&opts.Units, "units", "", "metric, imperial, or pairs such as length=cm,yarn=m,weight=g,density=cm")
-	must(cmd.RegisterFlagCompletionFunc("out", pdfFiles))
+	must(cmd.RegisterFlagCompletionFunc("out", fileEndings))
 	must(cmd.RegisterFlagCompletionFunc("pages", sheetNames))
 	must(cmd.RegisterFlagCompletionFunc("paper", fixed(sheet.PaperNames())))
 	must(cmd.RegisterFlagCompletionFunc("units", unitValues))
@@ -49,7 +65,7 @@ new one is whole.
 
 // runSheet writes the sheets when everything is right with the plan and flags.
 func runSheet(w World, name string, opts SheetOptions) error {
-	wanted, err := opts.wanted()
+	wanted, form, err := opts.wanted()
 	if err != nil {
 		return stop{code: exitUsage, err: err}
 	}
@@ -71,30 +87,33 @@ func runSheet(w World, name string, opts SheetOptions) error {
 	if err != nil {
 		return stop{code: exitUsage, err: err}
 	}
-	file, err := app.Sheets(pages)
+	return opts.write(w, form, len(pages.Pages), func() ([][]byte, error) { return app.SheetFiles(pages, form, opts.dpi()) })
+}
+
+// write draws the sheets and puts them where they go.
+func (o SheetOptions) write(w World, form app.Form, pages int, draw func() ([][]byte, error)) error {
+	files, err := draw()
 	if err == nil {
-		err = w.WriteFile(opts.Out, file)
+		err = o.put(w, form, files, pages)
 	}
 	if err != nil {
 		return stop{exitFailed, "unwritable", fmt.Errorf("write sheets: %w", err)}
 	}
-	fmt.Fprintf(w.Out, "%s: pages: %d\n", opts.Out, len(pages.Pages))
 	return nil
 }
 
-// wanted gives the sheets and the paper that the flags ask for.
-func (o SheetOptions) wanted() (sheet.Options, error) {
+// wanted gives the sheets, the paper and the kind of file that the flags ask for;
+// the error is all that is wrong with them.
+func (o SheetOptions) wanted() (sheet.Options, app.Form, error) {
 	wanted := sheet.Options{Paper: o.Paper}
 	for _, name := range o.Pages {
 		wanted.Sheets = append(wanted.Sheets, strings.TrimSpace(name))
 	}
-	if err := wanted.Check(); err != nil {
-		return wanted, err
+	form, err := o.form()
+	if err == nil {
+		err = o.checkDPI(form)
 	}
-	if o.Out == "" {
-		return wanted, errors.New("say where the sheets go: -o FILE.pdf")
-	}
-	return wanted, nil
+	return wanted, form, errors.Join(wanted.Check(), err)
 }
 
 // planText reads a plan; the errors are those of a command.
@@ -117,8 +136,8 @@ func said(name string) string {
 	return name
 }
 
-func pdfFiles(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
-	return []string{"pdf"}, cobra.ShellCompDirectiveFilterFileExt
+func fileEndings(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
+	return endings, cobra.ShellCompDirectiveFilterFileExt
 }
 
 // sheetNames completes the last of the names between commas.

@@ -7,31 +7,61 @@ import (
 	"path/filepath"
 )
 
+// File is a file to write.
+type File struct {
+	Name string
+	Data []byte
+}
+
 // usualMode is for a file that was not there: everyone may read it.
 const usualMode fs.FileMode = 0o644
 
-// WriteWhole writes a file that is whole or not there at all: beside its place
-// under another name first, then renamed into it. A file that was there keeps its
-// mode, and stays as it was when anything fails; what is not a plain file is not
-// replaced.
-func WriteWhole(name string, data []byte) error {
-	mode, err := modeOf(name)
-	if err != nil {
-		return err
+// WriteWhole writes files that are whole or not there at all: all of them beside
+// their places under other names first, then each renamed into its own. A file that
+// was there keeps its mode. When any of them cannot be written, those that were
+// there stay as they were; what is not a plain file is not replaced.
+func WriteWhole(files []File) error {
+	var made []string
+	for _, f := range files {
+		name, err := writeBeside(f)
+		if err != nil {
+			return errors.Join(err, removed(made))
+		}
+		made = append(made, name)
 	}
-	f, err := os.CreateTemp(filepath.Dir(name), ".sley-*")
-	if err != nil {
-		return err
-	}
-	_, err = f.Write(data)
-	err = errors.Join(err, f.Chmod(mode), f.Sync(), f.Close())
-	if err == nil {
-		err = os.Rename(f.Name(), name)
-	}
-	if err != nil {
-		return errors.Join(err, os.Remove(f.Name()))
+	for i, f := range files {
+		if err := os.Rename(made[i], f.Name); err != nil {
+			return errors.Join(err, removed(made[i:]))
+		}
 	}
 	return nil
+}
+
+// writeBeside writes a file under another name in the same folder, and gives that
+// name; nothing is left where it fails.
+func writeBeside(file File) (string, error) {
+	mode, err := modeOf(file.Name)
+	if err != nil {
+		return "", err
+	}
+	f, err := os.CreateTemp(filepath.Dir(file.Name), ".sley-*")
+	if err != nil {
+		return "", err
+	}
+	_, err = f.Write(file.Data)
+	err = errors.Join(err, f.Chmod(mode), f.Sync(), f.Close())
+	if err != nil {
+		return "", errors.Join(err, os.Remove(f.Name()))
+	}
+	return f.Name(), nil
+}
+
+func removed(names []string) error {
+	var errs []error
+	for _, name := range names {
+		errs = append(errs, os.Remove(name))
+	}
+	return errors.Join(errs...)
 }
 
 // modeOf gives the mode that a file is to have, or why it cannot be written.

@@ -3,20 +3,19 @@ package cli
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"testing"
 )
 
 func TestWriteWholeReplaces(t *testing.T) {
-	name := filepath.Join(t.TempDir(), "a.pdf")
+	dir := t.TempDir()
 	for _, text := range []string{"first", "second"} {
-		if err := WriteWhole(name, []byte(text)); err != nil {
+		files := []File{{filepath.Join(dir, "a.png"), []byte(text)}, {filepath.Join(dir, "b.png"), []byte(text + " b")}}
+		if err := WriteWhole(files); err != nil {
 			t.Fatal(err)
 		}
-		if got, err := os.ReadFile(name); err != nil || string(got) != text {
-			t.Errorf("got %q, %v, want %q", got, err, text)
-		}
+		holds(t, dir, map[string]string{"a.png": text, "b.png": text + " b"})
 	}
-	alone(t, filepath.Dir(name), "a.pdf")
 }
 
 // What cannot be replaced stays as it was, and nothing is left beside it.
@@ -26,20 +25,45 @@ func TestWriteWholeLeavesNothingBehind(t *testing.T) {
 	if err := os.Mkdir(folder, 0o700); err != nil {
 		t.Fatal(err)
 	}
-	if err := WriteWhole(folder, []byte("text")); err == nil {
+	if err := WriteWhole([]File{{folder, []byte("text")}}); err == nil {
 		t.Error("a folder was replaced")
 	}
-	if err := WriteWhole(filepath.Join(dir, "nowhere", "a.pdf"), nil); err == nil {
+	if err := WriteWhole([]File{{filepath.Join(dir, "nowhere", "a.pdf"), nil}}); err == nil {
 		t.Error("a file was written into a folder that is not there")
 	}
-	alone(t, dir, "folder")
+	holds(t, dir, map[string]string{"folder": ""})
 }
 
-// alone holds a folder to one entry.
-func alone(t *testing.T, dir, name string) {
+// When one of several cannot be written, none is.
+func TestWriteWholeWritesAllOrNone(t *testing.T) {
+	dir := t.TempDir()
+	kept := filepath.Join(dir, "a.png")
+	if err := os.WriteFile(kept, []byte("kept"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	files := []File{{kept, []byte("new")}, {filepath.Join(dir, "b.png"), []byte("new")}, {filepath.Join(dir, "nowhere", "c.png"), nil}}
+	if err := WriteWhole(files); err == nil {
+		t.Error("a file was written into a folder that is not there")
+	}
+	holds(t, dir, map[string]string{"a.png": "kept"})
+}
+
+// holds compares a folder with what it is to hold; the text of a folder is empty.
+func holds(t *testing.T, dir string, want map[string]string) {
 	t.Helper()
 	entries, err := os.ReadDir(dir)
-	if err != nil || len(entries) != 1 || entries[0].Name() != name {
-		t.Errorf("got %v, %v, want %s alone", entries, err, name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var names []string
+	for _, entry := range entries {
+		names = append(names, entry.Name())
+		text, err := os.ReadFile(filepath.Join(dir, entry.Name()))
+		if !entry.IsDir() && (err != nil || string(text) != want[entry.Name()]) {
+			t.Errorf("%s holds %q, %v, want %q", entry.Name(), text, err, want[entry.Name()])
+		}
+	}
+	if len(names) != len(want) || slices.ContainsFunc(names, func(n string) bool { _, ok := want[n]; return !ok }) {
+		t.Errorf("the folder has %v, want %v", names, want)
 	}
 }

@@ -68,9 +68,11 @@ func (p *press) document(date string) scene.Document {
 	return doc
 }
 
-// head is the plan's name and the sheet's, above a rule.
+// head is the plan's name and the sheet's, above a rule; the sheet's may hold a long
+// name of a piece.
 func (p *press) head(title string) []scene.Item {
 	right := p.size.Width - margin
+	title = small.fit(title, 0.6*p.width())
 	room := p.width() - small.wide(title) - 8
 	y := margin + small.lead + 1
 	return []scene.Item{

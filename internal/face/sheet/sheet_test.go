@@ -283,17 +283,3 @@ func TestEverySheetIsDocumented(t *testing.T) {
 		}
 	}
 }
-
-func BenchmarkSheets(b *testing.B) {
-	r := reckoned(b, "galley-towels.toml", plans(b)["galley-towels.toml"])
-	opt := Options{Sheets: everything(r)}
-	pages := 0
-	for b.Loop() {
-		doc := mustMake(b, r, opt)
-		if _, err := app.Sheets(doc); err != nil {
-			b.Fatal(err)
-		}
-		pages += len(doc.Pages)
-	}
-	b.ReportMetric(float64(pages)/b.Elapsed().Seconds(), "pages/s")
-}

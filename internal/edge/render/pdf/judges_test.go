@@ -1,6 +1,7 @@
 package pdf_test
 
 import (
+	"bytes"
 	"fmt"
 	"math"
 	"os"
@@ -125,9 +126,34 @@ func TestEveryFontIsEmbedded(t *testing.T) {
 		t.Errorf("%d fonts, want the five of the house:\n%s", len(lines), out)
 	}
 	for _, line := range lines {
-		if !strings.Contains(line, "CID TrueType") || !strings.Contains(line, " yes ") {
+		if !wholeFont.MatchString(line) {
 			t.Error(line)
 		}
+	}
+}
+
+// wholeFont is a line of pdffonts about a font that is embedded, a subset with its
+// tag, and has a table back to Unicode.
+var wholeFont = regexp.MustCompile(`^[A-Z]{6}\+Sley\S+ +CID TrueType +Identity-H +yes yes yes `)
+
+// Two files that draw other characters in one font give it other tags.
+func TestTagsTellSubsetsApart(t *testing.T) {
+	tag := regexp.MustCompile(`/([A-Z]{6})\+SleySans\b`)
+	tags := map[string]bool{}
+	for _, words := range []string{"warp", "weft", "warp "} {
+		file := encode(t, document(scene.Text{X: 10, Y: 30, Size: 12, Text: words}))
+		found := tag.FindAllSubmatch(file, -1)
+		if len(found) != 3 || bytes.Contains(file, []byte("/utf8")) {
+			t.Fatalf("%q: %d names with a tag, want those of two fonts and a descriptor", words, len(found))
+		}
+		tags[string(found[0][1])] = true
+	}
+	if len(tags) != 3 {
+		t.Errorf("three subsets have %d tags", len(tags))
+	}
+	same := encode(t, document(scene.Text{X: 10, Y: 30, Size: 12, Text: "praw"}))
+	if name := tag.FindSubmatch(same); name == nil || !tags[string(name[1])] {
+		t.Error("the same characters in another order give another tag")
 	}
 }
 

@@ -3,6 +3,7 @@
 package pdf
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -51,11 +52,16 @@ func write(w io.Writer, doc scene.Document, made time.Time) error {
 	f.SetModificationDate(made)
 	f.SetProducer("sley", true)
 	describe(f, doc)
-	e := &encoder{pdf: f, fonts: map[scene.Font]string{}}
+	e := &encoder{pdf: f, fonts: map[scene.Font]*subset{}}
 	for _, page := range doc.Pages {
 		e.page(page)
 	}
-	return f.Output(w)
+	var out bytes.Buffer
+	if err := f.Output(&out); err != nil {
+		return err
+	}
+	_, err := w.Write(e.tagged(out.Bytes()))
+	return err
 }
 
 func describe(f *fpdf.Fpdf, doc scene.Document) {
@@ -94,9 +100,9 @@ func dateOf(text string) (time.Time, error) {
 // does the letters and the file around them.
 type encoder struct {
 	pdf    *fpdf.Fpdf
-	fonts  map[scene.Font]string // families loaded so far
-	height float64               // of the page, mm
-	out    strings.Builder       // operators not yet handed on
+	fonts  map[scene.Font]*subset // loaded so far
+	height float64                // of the page, mm
+	out    strings.Builder        // operators not yet handed on
 }
 
 func (e *encoder) page(p scene.Page) {

@@ -6,7 +6,6 @@ import (
 
 	"sley/internal/engine/draw/letter"
 	"sley/internal/engine/draw/scene"
-	"sley/third_party/fonts"
 )
 
 // text sets one line of letters with its beginning on the baseline where the scene
@@ -19,7 +18,7 @@ func (e *encoder) text(t scene.Text) {
 	x, y := letter.Origin(t)
 	e.put("q ", colour(t.Ink.OrBlack(), "g", "rg"), e.turn(t))
 	e.flush()
-	e.pdf.SetFont(e.font(t.Font), style(t.Font), t.Size)
+	e.pdf.SetFont(e.font(t.Font, words), style(t.Font), t.Size)
 	e.pdf.Text(x, y, words)
 	e.put("Q\n")
 }
@@ -38,20 +37,18 @@ func (e *encoder) turn(t scene.Text) string {
 	return text + num(x-x*cos+y*sin) + " " + num(y-x*sin-y*cos) + " cm"
 }
 
-// font loads the letters when they are first needed and returns their family.
-func (e *encoder) font(f scene.Font) string {
+// font loads the letters when they are first needed and returns their family; the
+// words are those to be drawn in it.
+func (e *encoder) font(f scene.Font, words string) string {
 	f = letter.Resolve(f)
-	if family, known := e.fonts[f]; known {
-		return family
+	s := e.fonts[f]
+	if s == nil {
+		s = newSubset(f)
+		e.pdf.AddUTF8FontFromBytes(s.family(), style(f), letter.File(f))
+		e.fonts[f] = s
 	}
-	family := fonts.Sans
-	if f.Family == scene.Serif {
-		family = fonts.Serif
-	}
-	family = strings.ReplaceAll(family, " ", "")
-	e.pdf.AddUTF8FontFromBytes(family, style(f), letter.File(f))
-	e.fonts[f] = family
-	return family
+	s.draw(words)
+	return s.family()
 }
 
 // style is fpdf's name for a cut.

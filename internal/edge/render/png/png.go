@@ -22,7 +22,8 @@ import (
 const MaxPixels = 50_000_000
 
 // Encode writes the page as PNG on white ground, in greys alone when the scene has
-// no other ink. The error is that the page cannot be drawn, that it would have no
+// no other ink, and says in it how many dots make an inch, so that it prints at its
+// size. The error is that the page cannot be drawn, that it would have no
 // pixels or more than MaxPixels, or that w cannot be written to.
 func Encode(w io.Writer, page scene.Page, dpi float64) error {
 	picture, err := Draw(page, dpi)
@@ -30,7 +31,7 @@ func Encode(w io.Writer, page scene.Page, dpi float64) error {
 		return err
 	}
 	encoder := png.Encoder{CompressionLevel: png.BestSpeed}
-	if err := encoder.Encode(w, lean(picture)); err != nil {
+	if err := encoder.Encode(&sizer{to: w, dpi: dpi}, lean(picture)); err != nil {
 		return fmt.Errorf("png: %w", err)
 	}
 	return nil

@@ -1,7 +1,8 @@
 // Package svg writes a page of a scene as SVG 1.1 for the browser: true to size in
 // millimetres, text as text, nothing fetched from elsewhere, and the same scene
-// gives the same bytes. It uses no style elements or attributes, so that it may
-// stand inside a page with a strict content security policy.
+// gives the same bytes. Encode uses no style elements or attributes, so that its
+// drawing may stand inside a page with a strict content security policy;
+// EncodeAlone makes a file of its own, which carries its letters.
 package svg
 
 import (
@@ -41,14 +42,19 @@ func (e *encoder) print(text ...string) {
 }
 
 func (e *encoder) open(page scene.Page, title string) {
-	wide, high := scene.Number(page.Width), scene.Number(page.Height)
-	e.print(`<svg xmlns="http://www.w3.org/2000/svg" width="`, wide, `mm" height="`, high,
-		`mm" viewBox="0 0 `, wide, " ", high, `" stroke-miterlimit="`, scene.Number(scene.MiterLimit), `"`)
+	e.begin(page)
 	if title == "" {
 		e.print(">\n")
 		return
 	}
 	e.print(` role="img">`, "\n<title>", escape(title), "</title>\n")
+}
+
+// begin writes the first tag without its end.
+func (e *encoder) begin(page scene.Page) {
+	wide, high := scene.Number(page.Width), scene.Number(page.Height)
+	e.print(`<svg xmlns="http://www.w3.org/2000/svg" width="`, wide, `mm" height="`, high,
+		`mm" viewBox="0 0 `, wide, " ", high, `" stroke-miterlimit="`, scene.Number(scene.MiterLimit), `"`)
 }
 
 func (e *encoder) items(items []scene.Item, depth int) {

@@ -37,6 +37,7 @@ type face struct {
 	em     float64 // units in an em
 	glyphs map[rune]glyph
 	shapes sync.Map // of sfnt.GlyphIndex to []scene.Segment, in ems
+	inks   sync.Map // of sfnt.GlyphIndex to scene.Box, in ems
 }
 
 type glyph struct {

@@ -174,3 +174,27 @@ func solid(text string) string {
 		return r
 	}, text)
 }
+
+// The box of the ink is that of all points of the outline.
+func TestInkIsTheBoxOfTheOutline(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		f := rapid.SampledFrom(every).Draw(t, "font")
+		text := rapid.String().Draw(t, "text")
+		pt := rapid.Float64Range(1, 100).Draw(t, "pt")
+		var points []scene.Point
+		for _, s := range letter.Outline(text, f, pt) {
+			if s.Step == scene.CubicTo {
+				points = append(points, s.C1, s.C2)
+			}
+			if s.Step != scene.Close {
+				points = append(points, s.To)
+			}
+		}
+		got, want := letter.Ink(text, f, pt), scene.Around(points)
+		for i, c := range got.Corners() {
+			if w := want.Corners()[i]; math.Abs(c.X-w.X) > 1e-6 || math.Abs(c.Y-w.Y) > 1e-6 {
+				t.Fatalf("%q: %v, want %v", text, got, want)
+			}
+		}
+	})
+}

@@ -2,6 +2,7 @@ package letter
 
 import (
 	"golang.org/x/image/font"
+	"golang.org/x/image/font/sfnt"
 
 	"sley/internal/engine/draw/scene"
 )
@@ -51,8 +52,28 @@ func (a *face) metrics() metrics {
 // Ink is the box that the ink of a line of text fills when it begins at the point
 // 0, 0 on the baseline, in mm; the zero Box when there is no ink.
 func Ink(text string, f scene.Font, pt float64) scene.Box {
+	a := faceOf(f)
+	em := mm(pt)
 	var corners []scene.Point
-	for _, s := range Outline(text, f, pt) {
+	x := 0.0
+	for _, r := range Clean(text, f) {
+		g := a.glyphs[r]
+		if b := a.ink(g.index); !b.IsZero() {
+			corners = append(corners, place(scene.Point{X: b.X, Y: b.Y}, x, em), place(scene.Point{X: b.Right(), Y: b.Bottom()}, x, em))
+		}
+		x += g.advance
+	}
+	return scene.Around(corners)
+}
+
+// ink is the box of a glyph in ems, found once: that of its points, those that bend
+// its curves among them, which the curves never leave.
+func (a *face) ink(index sfnt.GlyphIndex) scene.Box {
+	if known, ok := a.inks.Load(index); ok {
+		return known.(scene.Box)
+	}
+	var corners []scene.Point
+	for _, s := range a.shape(index) {
 		if s.Step == scene.CubicTo {
 			corners = append(corners, s.C1, s.C2)
 		}
@@ -60,7 +81,9 @@ func Ink(text string, f scene.Font, pt float64) scene.Box {
 			corners = append(corners, s.To)
 		}
 	}
-	return scene.Around(corners)
+	b := scene.Around(corners)
+	a.inks.Store(index, b)
+	return b
 }
 
 // Quad is where the ink of a text lies on the page: the corners of its ink box,
