@@ -17,7 +17,10 @@ import (
 
 // fewDrawn is how many plans are drawn unless -rapid.checks says otherwise: a plan
 // is laid out on hundreds of pages.
-const fewDrawn = "6"
+const (
+	fewDrawn = "6"
+	fewest   = "1" // with the race detector
+)
 
 // How far, in mm, the boxes of neighbouring lines may share ground: a capital with
 // two accents above it, 1.3 of its size, comes near to a tail in the line above, 0.3
@@ -31,7 +34,11 @@ const (
 // beyond its margin, over another or too small, and the file can be written.
 func TestDrawnPlansAreLaidOut(t *testing.T) {
 	if f := flag.Lookup("rapid.checks"); f.Value.String() == f.DefValue {
-		if err := flag.Set("rapid.checks", fewDrawn); err != nil {
+		few := fewDrawn
+		if testing.Short() {
+			few = fewest
+		}
+		if err := flag.Set("rapid.checks", few); err != nil {
 			t.Fatal(err)
 		}
 		defer flag.Set("rapid.checks", f.DefValue)
@@ -126,7 +133,11 @@ func everywhere(name string) string {
 }
 
 func TestExtremePlansAreLaidOut(t *testing.T) {
-	for _, text := range extremes() {
+	all := extremes()
+	if testing.Short() {
+		all = all[:1]
+	}
+	for _, text := range all {
 		r, list := app.ReckonPlan("extreme.toml", []byte(text), "", true)
 		if r == nil {
 			t.Errorf("no reckoning: %v, of\n%s", list.All(), text)
