@@ -24,9 +24,14 @@ var checkWords = map[string]words{
 		"leave the beam out of the stripes, or weight those ends from the back in chains of their own and write beams = 2",
 	},
 	"loom.shafts": {
-		"the threading uses shaft {needs} and the loom has {shafts}",
+		"the draft uses shaft {needs} and the loom has {shafts}",
 		"",
-		"choose a threading on fewer shafts, or a loom with more",
+		"choose a draft on fewer shafts, or a loom with more",
+	},
+	"loom.treadles": {
+		"the tie-up has {needs} treadles and the loom has {treadles}",
+		"",
+		"tie treadles that are pressed two at a time, work the lift plan on a table loom, or choose a draft with fewer lifts",
 	},
 	"loom.heddles": {
 		"shafts {shafts} are {short} heddles short",
