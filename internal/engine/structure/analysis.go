@@ -42,7 +42,6 @@ func Of(w *weave.Weave) *Analysis {
 		RepeatEnds:  weave.Period(c.ends.Class, !w.Bounded),
 		Shafts:      c.ends.Distinct(), Lifts: c.picks.Distinct(),
 		Layers: c.layers(),
-		cloth:  c,
 	}
 	for i, times := range c.picks.Times {
 		a.WarpUps += times * c.picks.cells.UpsOfPick(i)
@@ -52,6 +51,7 @@ func Of(w *weave.Weave) *Analysis {
 		a.floats[lines.way] = floats
 		a.crossing[lines.way] = lines.interlacing(changes)
 	}
+	a.cloth = c
 	a.Name = a.name()
 	return a
 }

@@ -26,6 +26,7 @@ func large() ([]int, []draft.Set) {
 func BenchmarkAnalysis(b *testing.B) {
 	threading, lifts := large()
 	w := weave.New(len(lifts), len(threading))
+	draft.Draw(w, threading, lifts)
 	b.Run("draw", func(b *testing.B) {
 		for b.Loop() {
 			draft.Draw(w, threading, lifts)

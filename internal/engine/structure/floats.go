@@ -66,9 +66,11 @@ func (l *Lines) floats() (found [2]Floats, changes []int) {
 	var t tally
 	n, bounded := l.cells.Ends(), l.cells.Bounded
 	changes = make([]int, l.Distinct())
+	l.longest = make([][2]int, l.Distinct())
 	for c := range changes {
 		row := l.cells.Row(c)
 		changes[c] = t.row(row, n, l.Times[c], bounded)
+		l.longest[c] = t.longest
 		if changes[c] == 0 && n > 0 {
 			found[faceOf(l.way, row[0]&1 == 1)].Never += l.Times[c]
 		}
@@ -77,7 +79,7 @@ func (l *Lines) floats() (found [2]Floats, changes []int) {
 		f := &found[face]
 		f.Counts = trimmed(t.counts[sideOf(Face(face).up(l.way))])
 		f.Longest = max(len(f.Counts)-1, 0)
-		f.Places = l.longest(Face(face), f.Longest)
+		f.Places = l.firstPlaces(Face(face), f.Longest)
 	}
 	return found, changes
 }
@@ -99,7 +101,7 @@ func trimmed(counts []int) []int {
 	return counts
 }
 
-func (l *Lines) longest(face Face, long int) []Place {
+func (l *Lines) firstPlaces(face Face, long int) []Place {
 	if long == 0 {
 		return nil
 	}
@@ -113,21 +115,16 @@ func (l *Lines) longest(face Face, long int) []Place {
 }
 
 // places gives the floats of a face that are at least that long, thread by thread.
-// A class that has none is looked through once.
+// Only classes that have one are looked through.
 func (l *Lines) places(face Face, atLeast int) iter.Seq[Place] {
 	return func(yield func(Place) bool) {
-		none := make([]bool, l.Distinct())
+		up := face.up(l.way)
 		for thread, c := range l.Class {
-			if none[c] {
+			if l.longest[c][sideOf(up)] < atLeast {
 				continue
 			}
-			none[c] = true
 			for r := range floatsOf(l.cells.Row(c), l.cells.Ends(), l.cells.Bounded) {
-				if r.up != face.up(l.way) || r.long < atLeast {
-					continue
-				}
-				none[c] = false
-				if !yield(Place{thread, r.from, r.long}) {
+				if r.up == up && r.long >= atLeast && !yield(Place{thread, r.from, r.long}) {
 					return
 				}
 			}

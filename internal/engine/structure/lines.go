@@ -13,8 +13,9 @@ type Lines struct {
 	First []int // of each class, its first thread
 	Times []int // of each class, how many threads
 
-	way   Way
-	cells *weave.Weave // a row for each class: its crossings, bounded as the cloth is
+	way     Way
+	cells   *weave.Weave // a row for each class: its crossings, bounded as the cloth is
+	longest [][2]int     // float of each class, where the warp is not up and where it is
 }
 
 // Way is warp or weft.

@@ -81,13 +81,16 @@ const steps = 4
 
 // tally counts runs by their length.
 type tally struct {
-	counts [2][]int // of runs that are not up and of those that are; [n] is n long
-	room   []uint64
+	counts  [2][]int // of runs that are not up and of those that are; [n] is n long
+	longest [2]int   // of the row counted last
+	room    []uint64
 }
 
 // add counts n runs of that length.
 func (t *tally) add(up bool, long, n int) {
-	list := &t.counts[sideOf(up)]
+	side := sideOf(up)
+	t.longest[side] = max(t.longest[side], long)
+	list := &t.counts[side]
 	for len(*list) <= long {
 		*list = append(*list, 0)
 	}
@@ -104,6 +107,7 @@ func sideOf(up bool) int {
 // row counts the floats of a row, times over, and gives how often it changes sides.
 // It is floatsOf, counted 64 crossings at a time.
 func (t *tally) row(row []uint64, n, times int, bounded bool) (changes int) {
+	t.longest = [2]int{}
 	if n == 0 {
 		return 0
 	}
