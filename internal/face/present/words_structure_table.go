@@ -93,10 +93,12 @@ var structureWords = map[structure.Topic]telling{
 		"No end moves between the two picks, so that the second pulls the first out again. A floating selvedge holds it, or the edge end put by hand over one pick and under the other.",
 	},
 	structure.StartOther: {
-		"to catch more", "{swap}", "{caught-then}",
+		"to catch more", "{swap}",
+		"A shuttle turns at one side after every odd pick and at the other after every even one; begun from the other side, it turns there after the picks at which the edge end changes. {caught-then}",
 	},
 	structure.ChangeEnds: {
-		"to catch more", "{change}", "{caught-then}",
+		"to catch more", "{change}",
+		"Another end of the repeat then stands at the edge, and changes at other picks. {caught-then}",
 	},
 	structure.HangFloating: {
 		"to catch every turn", "a floating selvedge {hung}",
