@@ -46,6 +46,8 @@ func TestEdgesOfKnownWeaves(t *testing.T) {
 		{"three picks, the last in the shed of the first", EdgesOfDraft(plain3, 9, Weaving{}), [2]string{"2/3 run 1", "2/3 run 1"}, 2},
 		{"two picks in a shed", EdgesOf(weave.Must("#./#./.#/.#"), Weaving{}), [2]string{"2/2 run 0", "0/2 run 2"}, 2},
 		{"basket with two shuttles", EdgesOf(weave.Must("##../##../..##/..##"), Weaving{Shuttles: []int{0, 1, 0, 1}}), [2]string{"2/2 run 0", "2/2 run 0"}, 0},
+		{"as narrow as two ends of a longer threading", EdgesOfDraft(straight, 2, Weaving{Start: []Side{Right}}), [2]string{"2/2 run 0", "2/2 run 0"}, 0},
+		{"as narrow as one end", EdgesOfDraft(straight, 1, Weaving{}), [2]string{"0/2 run 2", "2/2 run 0"}, 2},
 		{"a cloth of four picks", EdgesOf(weave.Must("#./.#").Cloth(4, 2), Weaving{}), [2]string{"1/1 run 0", "2/2 run 0"}, 0},
 		{"one pick", EdgesOf(weave.Must("#.").Cloth(1, 2), Weaving{}), [2]string{"0/0 run 0", "0/0 run 0"}, 0},
 		{"nothing", EdgesOf(&weave.Weave{}, Weaving{}), [2]string{"0/0 run 0", "0/0 run 0"}, 0},
@@ -119,8 +121,27 @@ func TestEdgesAreTheirSlowTwin(t *testing.T) {
 				t.Fatalf("side %d: %+v, want %d of %d over %d\n%+v\n%s", side, c, caught[side], turns[side], repeats, s, w)
 			}
 		}
+		for side, c := range e.Sides {
+			if run := slowRun(e.Turns, Side(side), !w.Bounded); c.Run != run {
+				t.Fatalf("side %d: %d bare in a row, want %d\n%+v", side, c.Run, run, e.Turns)
+			}
+		}
 		checkFixes(t, w, s, e)
 	})
+}
+
+// slowRun tries every turn of a side as the first of a run that is not caught.
+func slowRun(turns []Turn, side Side, round bool) int {
+	turns = slices.DeleteFunc(slices.Clone(turns), func(t Turn) bool { return t.Side != side })
+	longest := 0
+	for from := range turns {
+		long := 0
+		for long < len(turns) && (round || from+long < len(turns)) && !turns[(from+long)%len(turns)].Caught {
+			long++
+		}
+		longest = max(longest, long)
+	}
+	return longest
 }
 
 func weaving(t *rapid.T) Weaving {

@@ -174,6 +174,15 @@ func TestThreadsThatNeverInterlace(t *testing.T) {
 	}
 }
 
+// TestBalance: up to a twentieth off the half counts as even.
+func TestBalance(t *testing.T) {
+	for ups, want := range map[int]Balance{44: WeftFaced, 45: Even, 50: Even, 55: Even, 56: WarpFaced} {
+		if got := (&Analysis{Picks: 10, Ends: 10, WarpUps: ups}).Balance(); got != want {
+			t.Errorf("%d of 100: %v, want %v", ups, got, want)
+		}
+	}
+}
+
 func TestOfNothing(t *testing.T) {
 	for _, w := range []*weave.Weave{{}, weave.New(0, 70), weave.New(3, 0)} {
 		a := Of(w)

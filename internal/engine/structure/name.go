@@ -184,7 +184,7 @@ func (a *Analysis) doubleCloth(p pattern) (Name, bool) {
 }
 
 // alternate reports whether those threads of a layer that lie in the repeat belong to
-// two classes in turn.
+// its two classes in turn.
 func alternate(repeat, class, threads []int) bool {
 	var of []int
 	for _, thread := range threads {
@@ -193,7 +193,7 @@ func alternate(repeat, class, threads []int) bool {
 		}
 	}
 	for i, c := range of {
-		if c == of[(i+1)%len(of)] || c != of[(i+2)%len(of)] {
+		if c != of[(i+2)%len(of)] {
 			return false
 		}
 	}

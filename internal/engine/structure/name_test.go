@@ -90,6 +90,8 @@ var namedWeaves = []struct {
 	{"double cloth", weave.Must("#.../###./..#./#.##"), Name{Kind: DoubleCloth}},
 	{"double cloth, otherwise ordered", weave.Must("#.../###./.#../##.#"), Name{Kind: DoubleCloth}},
 
+	{"double cloth whose upper ends stand in pairs", rowsAt(weave.Must("#.../###./..#./#.##").Transpose(), []int{0, 0, 1, 2, 2, 3}).Transpose(), Name{}},
+	{"double cloth whose lower picks lie in pairs", rowsAt(weave.Must("#.../###./..#./#.##"), []int{0, 1, 1, 2, 3, 3}), Name{}},
 	{"stitched double cloth", weave.Must("#.../###./.##./#.##"), Name{}},
 	{"triple cloth", weave.Must("#...../##.#../#####./...#../#..##./##.###"), Name{}},
 	{"loose threads", weave.Must("##./#.#/#.."), Name{}},
