@@ -81,8 +81,9 @@ func TestTwillFloats(t *testing.T) {
 	}
 }
 
-// TestSatinCounts: n ends have phi(n) - 2 moves, none on six; two and three of them
-// are Satin 5, move 2 and 3. Of n ends all moves are of one hand or the other.
+// TestSatinCounts: phi(n) - 2 moves make a satin of n ends, which is none on six; the
+// others with no factor in common with n are twills. Own computation, to n = 40, and
+// the same to 64.
 func TestSatinCounts(t *testing.T) {
 	for n := 4; n <= 64; n++ {
 		phi, found := 0, 0
