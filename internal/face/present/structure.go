@@ -51,7 +51,7 @@ func pairsOf(f structure.Finding) []string {
 		"{shafts}", several(f.Ends, "shafts"), "{lifts}", several(f.Picks, "lifts"),
 		"{count}", number(f.Count), "{of}", number(f.Of), "{run}", number(f.Most),
 		"{evenly-means}", evenlyWords[f.Way], "{unevenly-means}", unevenlyWords[f.Way],
-		"{least}", timesOver(f.Least), "{most}", timesOver(f.Most),
+		"{least}", howOften(f.Least), "{most}", howOften(f.Most),
 		"{front}", floatLong(f.Front), "{back}", floatLong(f.Back),
 		"{front-at}", placeOf(f, structure.Front), "{back-at}", placeOf(f, structure.Back),
 		"{which}", plural(len(f.Threads), oneOf(f.Way)) + " " + ranges(f.Threads),
@@ -67,7 +67,7 @@ func several(n int, many string) string {
 	return number(n) + " " + many
 }
 
-func timesOver(n int) string {
+func howOften(n int) string {
 	switch n {
 	case 0:
 		return "never"
