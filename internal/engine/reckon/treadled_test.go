@@ -35,7 +35,7 @@ width-relaxation = "none"
 func toldOf(r *reckon.Result) []string {
 	var out []string
 	for _, p := range r.Problems.All() {
-		if strings.HasPrefix(p.Code, "draft.") || strings.HasPrefix(p.Code, "loom.") {
+		if name, _, _ := strings.Cut(p.Code, "."); slices.Contains([]string{"draft", "loom", "cloth", "edges"}, name) {
 			out = append(out, p.Code+" at "+p.Path)
 		}
 	}
@@ -49,11 +49,15 @@ func TestDraftsOfAPlan(t *testing.T) {
 		what, threading, draft, loom string
 		want                         []string
 	}{
-		{"an ordinary twill is nothing to speak of", "(1 2 3 4) x fill", twillTies + `treadling = "1 2 3 4"`, `shafts = 4` + "\n" + `treadles = 6` + "\n" + `shed = "countermarch"`, nil},
-		{"more treadles than the loom has", "(1 2 3 4) x fill", twillTies + `treadling = "1 2 3 4"`, "treadles = 2", []string{"loom.treadles at draft.tie-up"}},
+		{"an ordinary twill: from which side to start", "(1 2 3 4) x fill", twillTies + `treadling = "1 2 3 4"`, `shafts = 4` + "\n" + `treadles = 6` + "\n" + `shed = "countermarch"`, []string{"edges.start at draft"}},
+		{"more treadles than the loom has", "(1 2 3 4) x fill", twillTies + `treadling = "1 2 3 4"`, "treadles = 2", []string{"edges.start at draft", "loom.treadles at draft.tie-up"}},
 		{"a shaft beyond the loom's, in the tie-up", "(1 2) x fill", `tie-up = ["1", "2 5"]` + "\n" + `treadling = "1 2"`, "shafts = 4", []string{"loom.shafts at draft"}},
 		{"a pick that lifts nothing that is threaded", "(1 2) x fill", `lift-plan = "1 2 3"`, "", []string{"draft.none-up at draft.lift-plan"}},
 		{"two feet against one another", "(1 2 3 4) x fill", twillTies + `treadling = "1+2 3 4 1"`, `shed = "countermarch"`, []string{"draft.locked at draft.treadling"}},
+		{"plain weave is nothing to speak of", "(1 2 3 4) x fill", `tie-up = ["1 3", "2 4"]` + "\n" + `treadling = "1 2"`, "", nil},
+		{"two layers", "(1 2 3 4) x fill", `lift-plan = "1 1+2+3 3 1+3+4"`, "", []string{"cloth.layers at draft"}},
+		{"picks that nothing holds", "(1 2 3 4) x fill", `lift-plan = "1+2 1+2+3 1"`, "", []string{"cloth.loose at draft", "edges.bare at draft"}},
+		{"long floats of a satin at a coarse sett", "(1-8) x fill", `lift-plan = "1 4 7 2 5 8 3 6"`, "", []string{"cloth.warp-float at draft", "cloth.weft-float at draft", "edges.bare at draft"}},
 		{"one against three", "(1 2 3 4) x fill", `lift-plan = "1 2 3 4"`, `shed = "counterbalance"`, []string{
 			"draft.uneven-shed at draft.lift-plan", "draft.uneven-shed at draft.lift-plan", "draft.uneven-shed at draft.lift-plan", "draft.uneven-shed at draft.lift-plan",
 		}},
