@@ -37,7 +37,7 @@ func (r *reader) defaultOf(name string) chosen {
 	}
 	n, ok := r.numbers(l, 4)
 	if !ok {
-		r.warn("wif.value", r.pathIn(s, l.key), l.valued, problem.Args{"wanted": "the number of a colour, with or without its red, green and blue"})
+		r.warn("wif.value", r.pathIn(s, l.key), l.valued, problem.Args{"wanted": "the number of a colour, or that and r,g,b"})
 		l.mute()
 		return chosen{}
 	}

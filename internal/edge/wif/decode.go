@@ -96,10 +96,16 @@ func (r *reader) repair(section, key, value string) {
 	r.repairs = append(r.repairs, repair{section, key, value})
 }
 
-// mend makes the repairs, where no line is held any more.
+// mend makes the repairs, where no line is held any more. What stood there stays as
+// a remark.
 func (r *reader) mend() {
 	for _, m := range r.repairs {
-		r.doc.make(m.section).set(m.key, m.value)
+		s := r.doc.make(m.section)
+		if l := s.get(m.key); l != nil && l.value != "" {
+			l.instead(m.value)
+			continue
+		}
+		s.set(m.key, m.value)
 	}
 }
 

@@ -41,6 +41,12 @@ func newDocument(end string) *document {
 // text's time expect it (common practice, no source).
 func blankDocument() *document { return newDocument("\r\n") }
 
+// remove takes a section out.
+func (d *document) remove(s *section) {
+	d.sections = slices.DeleteFunc(d.sections, func(of *section) bool { return of == s })
+	delete(d.known, s.name)
+}
+
 // find gives the known section of that name, nil when there is none.
 func (d *document) find(name string) *section { return d.known[name] }
 
@@ -96,6 +102,11 @@ func endsBlank(lines []line) bool {
 }
 
 func (l *line) blank() bool { return l.key == "" && strings.TrimSpace(l.value) == "" }
+
+// blank reports whether a section says nothing at all.
+func (s *section) blank() bool {
+	return !slices.ContainsFunc(s.lines, func(l line) bool { return !l.blank() })
+}
 
 // get gives the line of a key, the last of several, nil when there is none.
 func (s *section) get(key string) *line {

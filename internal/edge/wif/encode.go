@@ -40,7 +40,9 @@ func (f *File) update(doc *document, of *spec, now *state) {
 	case len(after.pairs) > 0:
 		doc.make(of.name).update(before, after)
 	case s != nil:
-		s.update(before, after)
+		if s.update(before, after); s.blank() {
+			doc.remove(s)
+		}
 	}
 }
 

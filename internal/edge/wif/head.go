@@ -45,12 +45,12 @@ func (r *reader) constants(s *section) {
 		args := problem.Args{"key": c.key, "value": c.value}
 		switch {
 		case s == nil:
-		case l == nil:
+		case l == nil || l.value == "":
 			r.tell("wif.constant-missing", pathOf(wifName), s.at, args)
 		case c.key == "Version":
-			r.warn("wif.version", r.pathIn(s, c.key), l.shown(), args)
+			r.warn("wif.version", r.pathIn(s, c.key), l.valued, args)
 		default:
-			r.tell("wif.constant", r.pathIn(s, c.key), l.shown(), args)
+			r.tell("wif.constant", r.pathIn(s, c.key), l.valued, args)
 		}
 	}
 }
@@ -70,12 +70,13 @@ func (r *reader) notes() {
 	lines := make([]string, len(rows))
 	for i, w := range rows {
 		lines[i] = w.value
-		if w.n != i+1 {
-			if i == 0 || rows[i-1].n != w.n-1 || i > 0 && rows[i-1].key == strconv.Itoa(i) {
-				r.tell("wif.notes", pathOf(notesName), w.at, problem.Args{"line": i + 1})
-			}
-			w.key = strconv.Itoa(i + 1)
+		if w.n == i+1 {
+			continue
 		}
+		if before := last(rows[:i]); w.n > before+1 {
+			r.tell("wif.notes", pathOf(notesName), w.at, problem.Args{"range": between(before+1, w.n-1)})
+		}
+		w.key = strconv.Itoa(i + 1)
 	}
 	r.draft.Note = strings.Join(lines, "\n")
 }

@@ -48,7 +48,7 @@ func (r *reader) threading() {
 // float tells ends at an edge that the threading leaves out.
 func (r *reader) float(from, to int) {
 	s := r.doc.find(threadingName)
-	r.tell("wif.ends-float", pathOf(threadingName), s.at, problem.Args{"from": from, "to": to})
+	r.tell("wif.ends-float", pathOf(threadingName), s.at, problem.Args{"range": between(from, to)})
 }
 
 // counted gives how many threads there are, of which n are listed: for counts lie.

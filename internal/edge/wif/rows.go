@@ -73,8 +73,16 @@ func last(rows []row) int {
 func (r *reader) gaps(name string, rows []row) {
 	for i := 1; i < len(rows); i++ {
 		if from, to := rows[i-1].n+1, rows[i].n-1; from <= to {
-			args := problem.Args{"section": name, "from": from, "to": to}
+			args := problem.Args{"section": name, "range": between(from, to)}
 			r.warn("wif.gap", pathOf(name), rows[i].at, args)
 		}
 	}
+}
+
+// between writes a range of numbers.
+func between(from, to int) string {
+	if from == to {
+		return strconv.Itoa(from)
+	}
+	return strconv.Itoa(from) + "–" + strconv.Itoa(to)
 }
