@@ -135,7 +135,6 @@ func (r *reader) beyond(name, list string, w row, n int) bool {
 
 // thread reads the colour of one thread.
 func (r *reader) thread(list string, w row) (int, bool) {
-	path := pathAt(list, w.n)
 	if w.value == "" {
 		return 0, false
 	}
@@ -145,13 +144,16 @@ func (r *reader) thread(list string, w row) (int, bool) {
 			n, ok = four[0], true
 		}
 	}
-	switch table := len(r.draft.Palette); {
+	table := len(r.draft.Palette)
+	if ok && n >= 1 && n <= table {
+		return n - 1, true
+	}
+	path := pathAt(list, w.n)
+	switch {
 	case !ok:
 		r.warn("wif.value", path, w.valued, problem.Args{"wanted": "the number of a colour"})
-	case n < 1 || n > table:
-		r.warn("wif.colour-missing", path, w.valued, problem.Args{"colours": table})
 	default:
-		return n - 1, true
+		r.warn("wif.colour-missing", path, w.valued, problem.Args{"colours": table})
 	}
 	w.mute()
 	return 0, false

@@ -100,6 +100,10 @@ func (d *document) scale() (scale, bool) {
 // both stays as it is written, or stays out; but where a list grows or shrinks, its
 // gaps are filled.
 func (s *section) update(before, after said) {
+	if s.blank() {
+		s.fill(after)
+		return
+	}
 	anew := before.base != after.base
 	was, now := before.byKey(), after.byKey()
 	kept := make([]line, 0, len(s.lines))
@@ -125,6 +129,15 @@ func (s *section) update(before, after said) {
 		_, left := now[p.key]
 		return left && (fill || !had || old != p || anew && s.stands(p.key))
 	})
+}
+
+// fill writes a section that says nothing yet.
+func (s *section) fill(after said) {
+	lines := make([]line, 0, len(after.pairs)+len(s.lines))
+	for _, p := range after.pairs {
+		lines = append(lines, line{key: p.key, value: p.value})
+	}
+	s.lines = append(lines, s.lines...)
 }
 
 func (s *said) byKey() map[string]pair {

@@ -76,6 +76,11 @@ func (r *reader) near(code, name string, names []string) string {
 
 // twice makes a remark of the first of two lines with one key.
 func (r *reader) twice(s *section, old, l *line) {
-	r.warn("wif.key-twice", r.pathIn(s, l.key), l.at, problem.Args{"line": r.src.lineOf(old.at.from) + 1, "section": s.name})
+	if r.told["wif.key-twice"] > mostOfAKind {
+		r.told["wif.key-twice"]++ // there may be a hundred thousand
+	} else {
+		args := problem.Args{"line": r.src.lineOf(old.at.from) + 1, "section": s.name}
+		r.warn("wif.key-twice", r.pathIn(s, l.key), l.at, args)
+	}
 	old.mute()
 }

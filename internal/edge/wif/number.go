@@ -40,7 +40,7 @@ func (s *source) token(rest span) (t token, left span, ok bool) {
 	return token{text[from : from+to], at}, span{at.to, rest.to}, true
 }
 
-func parts(r rune) bool { return r == ',' || r < 0x80 && strings.IndexByte(spaces, byte(r)) >= 0 }
+func parts(r rune) bool { return r == ',' || r < 0x80 && isSpace(byte(r)) }
 
 // truth reads one of the words for true and false.
 func truth(text string) (is, ok bool) {

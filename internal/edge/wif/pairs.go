@@ -254,10 +254,15 @@ func (s *state) colours(out *said, t *draft.Threads, n int) {
 // sizes says the size of each thread that has one of its own.
 func (s *said) sizes(list []qty.Length, u unit, n int) {
 	s.base = u.name
+	texts := map[qty.Length]string{}
 	for i, size := range list[:min(n, len(list))] {
-		if size != 0 {
-			s.row(i, u.text(size))
+		if size == 0 {
+			continue
 		}
+		if texts[size] == "" {
+			texts[size] = u.text(size)
+		}
+		s.row(i, texts[size])
 	}
 }
 

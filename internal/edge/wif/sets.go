@@ -50,15 +50,16 @@ func (r *reader) list64(name string, w row, what string) listed {
 	var good []string
 	bad := false
 	path := pathAt(name, w.n)
+	wanted, most := problem.Args{"wanted": "the number of a " + what}, problem.Args{"most": draft.MostShafts}
 	for t, rest, more := r.src.token(w.valued); more; t, rest, more = r.src.token(rest) {
 		n, ok := whole(t.text)
 		switch {
 		case !ok:
-			r.warn("wif.value", path, t.at, problem.Args{"wanted": "the number of a " + what})
+			r.warn("wif.value", path, t.at, wanted)
 			bad = true
 			continue
 		case n > draft.MostShafts:
-			r.warn("wif."+what+"-beyond", path, t.at, problem.Args{"most": draft.MostShafts})
+			r.warn("wif."+what+"-beyond", path, t.at, most)
 		case n > 0:
 			out.set = out.set.With(n)
 			if out.first == 0 {

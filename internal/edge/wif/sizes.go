@@ -70,19 +70,20 @@ func (r *reader) size(s *section, key string, u unit) qty.Length {
 	if l == nil || l.value == "" {
 		return 0
 	}
-	size, _ := r.sized(l, r.pathIn(s, key), u)
+	size, _ := r.sized(s, l, u)
 	return size
 }
 
 // sizes reads the size of each thread.
 func (r *reader) sizes(list string, u unit, n int) []qty.Length {
 	name, _, _ := strings.Cut(list, " ")
+	s := r.doc.find(list)
 	var out []qty.Length
 	for _, w := range r.rowsOf[list] {
 		if w.value == "" || r.beyond(name, list, w, n) {
 			continue
 		}
-		if size, ok := r.sized(w.line, pathAt(list, w.n), u); ok {
+		if size, ok := r.sized(s, w.line, u); ok {
 			for len(out) < w.n-1 {
 				out = append(out, 0)
 			}
@@ -93,7 +94,7 @@ func (r *reader) sizes(list string, u unit, n int) []qty.Length {
 }
 
 // sized reads one size; what is none becomes a remark.
-func (r *reader) sized(l *line, path string, u unit) (qty.Length, bool) {
+func (r *reader) sized(s *section, l *line, u unit) (qty.Length, bool) {
 	text := l.value
 	if whole, part, ok := strings.Cut(text, ","); ok && !strings.Contains(text, ".") {
 		text = whole + "." + part
@@ -101,11 +102,11 @@ func (r *reader) sized(l *line, path string, u unit) (qty.Length, bool) {
 	size, ok := u.parse(text)
 	switch {
 	case !ok:
-		r.warn("wif.size", path, l.valued, nil)
+		r.warn("wif.size", r.pathIn(s, l.key), l.valued, nil)
 		l.mute()
 		return 0, false
 	case text != l.value:
-		r.tell("wif.comma", path, l.valued, problem.Args{"reading": text})
+		r.tell("wif.comma", r.pathIn(s, l.key), l.valued, problem.Args{"reading": text})
 		l.value = text
 	}
 	return size, true
@@ -132,8 +133,7 @@ func (u unit) of(n int64, places int) (qty.Length, bool) {
 	for range places {
 		by *= 10
 	}
-	nm := qty.Frac(n, by).Mul(qty.Frac(u.nm, u.part))
-	size, ok := qty.LengthOf(nm, qty.Nearest)
+	size, ok := qty.LengthOf(qty.Frac(n, by).Mul(qty.Frac(u.nm, u.part)), qty.Nearest)
 	return size, ok && size <= mostSize
 }
 

@@ -87,8 +87,14 @@ const spaces = " \t\v\f\x1a"
 
 // trim takes the space from both ends of a range.
 func (s *source) trim(at span) span {
-	text := s.read(at)
-	left := strings.TrimLeft(text, spaces)
-	at.from += len(text) - len(left)
-	return span{at.from, at.from + len(strings.TrimRight(left, spaces))}
+	for at.from < at.to && isSpace(s.text[at.from]) {
+		at.from++
+	}
+	for at.from < at.to && isSpace(s.text[at.to-1]) {
+		at.to--
+	}
+	return at
 }
+
+// isSpace reports whether a byte is one of the spaces.
+func isSpace(c byte) bool { return c == ' ' || c == '\t' || c == '\v' || c == '\f' || c == '\x1a' }

@@ -14,33 +14,59 @@ func (r *reader) split() bool {
 		r.fail("wif.many-lines", "", span{}, problem.Args{"lines": n, "most": mostLines})
 		return false
 	}
-	var now *section
-	after := 0
+	c := cutter{reader: r, lines: make([]line, 0, len(r.src.lines))}
 	for n := range r.src.lines {
 		whole := r.src.line(n)
-		at := r.src.trim(whole)
 		if n == len(r.src.lines)-1 && whole.from == whole.to {
 			break // the end of the last line begins no other
 		}
-		if r.heading(at, now) {
-			if now = r.open(at); len(r.doc.sections) > mostSections {
-				r.fail("wif.many-sections", "", span{}, problem.Args{"most": mostSections})
-				return false
-			}
-			continue
+		c.line(whole)
+		if len(r.doc.sections) > mostSections {
+			r.fail("wif.many-sections", "", span{}, problem.Args{"most": mostSections})
+			return false
 		}
-		l, remarked := r.lineOf(whole, at, now)
-		after += remarked
-		if after == 1 && remarked == 1 {
-			r.tell("wif.comment-after", r.pathIn(now, l.key), l.valued, nil)
-		}
-		if now == nil {
-			r.doc.head = append(r.doc.head, l)
-			continue
-		}
-		now.lines = append(now.lines, l)
 	}
+	c.close()
 	return true
+}
+
+// cutter goes through a text line by line.
+type cutter struct {
+	*reader
+	now   *section // nil before the first
+	lines []line   // of all sections
+	from  int      // where those of this one begin
+	after bool     // a remark behind a value was told
+}
+
+// line begins a section, or adds a line to the one that is begun.
+func (c *cutter) line(whole span) {
+	at := c.src.trim(whole)
+	if c.heading(at, c.now) {
+		c.close()
+		c.now = c.open(at)
+		return
+	}
+	l, remarked := c.lineOf(whole, at, c.now)
+	if remarked && !c.after {
+		c.after = true
+		c.tell("wif.comment-after", c.pathIn(c.now, l.key), l.valued, nil)
+	}
+	c.lines = append(c.lines, l)
+}
+
+// close gives a section its lines.
+func (c *cutter) close() {
+	lines := c.lines[c.from:len(c.lines):len(c.lines)]
+	c.from = len(c.lines)
+	switch {
+	case c.now == nil:
+		c.doc.head = lines
+	case len(c.now.lines) == 0:
+		c.now.lines = lines
+	default:
+		c.now.lines = append(c.now.lines, lines...)
+	}
 }
 
 // heading reports whether a line begins a section. In a section that is kept as
@@ -87,43 +113,43 @@ func (r *reader) open(at span) *section {
 	return s
 }
 
-// lineOf reads a line of a section, and counts the remark behind its value.
-func (r *reader) lineOf(whole, at span, now *section) (line, int) {
+// lineOf reads a line of a section, and reports a remark behind its value.
+func (r *reader) lineOf(whole, at span, now *section) (l line, remarked bool) {
 	text := r.src.read(at)
 	switch {
 	case now != nil && now.verbatim():
-		return line{value: r.src.read(whole)}, 0
+		return line{value: r.src.read(whole)}, false
 	case text == "":
-		return line{}, 0
+		return line{}, false
 	case text[0] == ';':
-		return line{value: text}, 0
+		return line{value: text}, false
 	}
 	equals := strings.IndexByte(text, '=')
 	switch {
 	case now == nil:
 		r.warn("wif.outside", "", at, nil)
-		return line{value: ";" + text}, 0
+		return line{value: ";" + text}, false
 	case equals < 1:
 		r.warn("wif.no-equals", pathOf(now.name), at, problem.Args{"section": now.name})
-		return line{value: ";" + text}, 0
+		return line{value: ";" + text}, false
 	}
-	l := line{at: r.src.trim(span{at.from, at.from + equals}), valued: r.src.trim(span{at.from + equals + 1, at.to})}
+	l = line{at: r.src.trim(span{at.from, at.from + equals}), valued: r.src.trim(span{at.from + equals + 1, at.to})}
 	l.key = r.src.read(l.at)
 	return l, r.behind(&l, now)
 }
 
 // behind takes the remark from behind a value, unless the value is any text, where
 // a semicolon may be meant.
-func (r *reader) behind(l *line, now *section) int {
+func (r *reader) behind(l *line, now *section) bool {
 	l.value = r.src.read(l.valued)
 	cut := strings.IndexByte(l.value, ';')
 	if cut < 0 || now.spec.name == notesName || now.spec.isFree(l.key) {
-		return 0
+		return false
 	}
 	l.remark(l.value[cut+1:])
 	l.valued = r.src.trim(span{l.valued.from, l.valued.from + cut})
 	l.value = r.src.read(l.valued)
-	return 1
+	return true
 }
 
 // isFree reports whether the value of a key is any text; so is that of a key which
