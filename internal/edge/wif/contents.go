@@ -21,7 +21,7 @@ func (r *reader) contents() {
 
 // listed looks at each line of the list, and for what is not in it.
 func (r *reader) listed(s *section) {
-	first, there := map[string]*line{}, r.doc.folded()
+	first, says, there := map[string]*line{}, map[string]bool{}, r.doc.folded()
 	for i := range s.lines {
 		l := &s.lines[i]
 		if l.key == "" {
@@ -37,19 +37,18 @@ func (r *reader) listed(s *section) {
 			r.warn("wif.truth", r.pathIn(s, l.key), l.valued, nil)
 			l.instead("true")
 		}
-		if is = is || !ok; !is {
-			delete(first, key)
-		} else if there[key] == nil {
+		says[key] = is || !ok
+		if says[key] && there[key] == nil {
 			r.warn("wif.contents-absent", r.pathIn(s, l.key), l.at, nil)
 			l.mute()
 		}
 	}
-	r.unlisted(s, first)
+	r.unlisted(s, says)
 }
 
 // unlisted tells the sections that are not in the list, and a list that stands
 // behind what it lists.
-func (r *reader) unlisted(s *section, first map[string]*line) {
+func (r *reader) unlisted(s *section, says map[string]bool) {
 	var names []string
 	late := false
 	for _, other := range r.doc.sections {
@@ -57,7 +56,7 @@ func (r *reader) unlisted(s *section, first map[string]*line) {
 			continue
 		}
 		late = late || other.at.from < s.at.from
-		if listable(other.name) && first[fold(other.name)] == nil && !slices.Contains(names, other.name) {
+		if listable(other.name) && !says[fold(other.name)] && !slices.Contains(names, other.name) {
 			names = append(names, other.name)
 		}
 		if len(names) > mostOfAKind {

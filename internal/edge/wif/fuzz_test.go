@@ -55,7 +55,13 @@ func TestCorpusHolds(t *testing.T) {
 	}
 }
 
-func holds(t *testing.T, text []byte) {
+// judge is a test of either kind.
+type judge interface {
+	Errorf(string, ...any)
+	Fatalf(string, ...any)
+}
+
+func holds(t judge, text []byte) {
 	f, list := Decode("draft.wif", text)
 	for _, p := range list.All() {
 		standsWithin(t, text, p)
@@ -83,7 +89,7 @@ func holds(t *testing.T, text []byte) {
 }
 
 // standsWithin proves that a problem has a code and a place that the file has.
-func standsWithin(t *testing.T, text []byte, p problem.Problem) {
+func standsWithin(t judge, text []byte, p problem.Problem) {
 	place := p.Place
 	if p.Code == "" || place.File == "" {
 		t.Errorf("%+v has no code or no file", p)
@@ -100,7 +106,7 @@ func standsWithin(t *testing.T, text []byte, p problem.Problem) {
 }
 
 // bounded proves that no list is longer than the lines of the text allow.
-func bounded(t *testing.T, f *File, text []byte) {
+func bounded(t judge, f *File, text []byte) {
 	d := f.Draft
 	most := aheadBy + floating + aheadTimes*(1+bytes.Count(text, []byte("\n"))+bytes.Count(text, []byte("\r")))
 	for what, n := range map[string]int{
