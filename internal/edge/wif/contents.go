@@ -104,9 +104,12 @@ func (d *document) list() {
 	kept := s.lines[:0]
 	for _, l := range s.lines {
 		of := there[fold(l.key)]
-		if is, ok := truth(l.value); l.key != "" && of == nil && (is || !ok) {
+		is, ok := truth(l.value)
+		switch {
+		case l.key == "":
+		case of == nil && (is || !ok):
 			continue
-		} else if of != nil && !is {
+		case of != nil && !is:
 			l.value = "true"
 		}
 		if of != nil {
@@ -116,12 +119,16 @@ func (d *document) list() {
 		kept = append(kept, l)
 	}
 	s.lines = kept
+	s.lines = slices.Insert(s.lines, s.keyed(), d.unlisted(there)...)
+}
+
+// unlisted gives the lines of the sections that are left to list.
+func (d *document) unlisted(left map[string]*section) []line {
 	var added []line
-	for _, of := range d.sections {
-		if there[fold(of.name)] == of {
-			added = append(added, line{key: of.name, value: "true"})
-			delete(there, fold(of.name))
+	for _, s := range d.sections {
+		if left[fold(s.name)] == s {
+			added = append(added, line{key: s.name, value: "true"})
 		}
 	}
-	s.lines = slices.Insert(s.lines, s.keyed(), added...)
+	return added
 }

@@ -106,29 +106,34 @@ func (s *section) update(before, after said) {
 	}
 	anew := before.base != after.base
 	was, now := before.byKey(), after.byKey()
-	kept := make([]line, 0, len(s.lines))
+	fill := s.spec.numbered && len(was) != len(now)
+	differs := func(key string) bool {
+		old, had := was[key]
+		pair, is := now[key]
+		return is != had || pair != old || anew && s.stands(key)
+	}
+	there := s.rewrite(now, differs)
+	s.insert(after.pairs, func(key string) bool { return !there[key] && (fill || differs(key)) })
+}
+
+// rewrite writes the lines that are there and differ, takes out those that say
+// nothing any more, and gives the keys of the rest.
+func (s *section) rewrite(now map[string]pair, differs func(string) bool) map[string]bool {
+	kept, there := make([]line, 0, len(s.lines)), map[string]bool{}
 	for _, l := range s.lines {
 		pair, is := now[l.key]
-		old, had := was[l.key]
-		switch {
-		case l.key == "" || is == had && pair == old && !(anew && s.stands(l.key)):
-		case is:
+		if l.key != "" && differs(l.key) {
+			if !is {
+				kept = append(kept, l.remarks()...)
+				continue
+			}
 			l.value = pair.value
-		case had || anew && s.stands(l.key):
-			delete(now, l.key)
-			kept = append(kept, l.remarks()...)
-			continue
 		}
-		delete(now, l.key)
+		there[l.key] = true
 		kept = append(kept, l)
 	}
 	s.lines = kept
-	fill := s.spec.numbered && len(was) != len(after.pairs)
-	s.insert(after.pairs, func(p pair) bool {
-		old, had := was[p.key]
-		_, left := now[p.key]
-		return left && (fill || !had || old != p || anew && s.stands(p.key))
-	})
+	return there
 }
 
 // fill writes a section that says nothing yet.
@@ -155,10 +160,10 @@ func (s *section) stands(key string) bool {
 }
 
 // insert adds the pairs that are missing, numbers in their order.
-func (s *section) insert(pairs []pair, missing func(pair) bool) {
+func (s *section) insert(pairs []pair, missing func(string) bool) {
 	var added []line
 	for _, p := range pairs {
-		if missing(p) {
+		if missing(p.key) {
 			added = append(added, line{key: p.key, value: p.value})
 		}
 	}

@@ -2,8 +2,8 @@ package wif
 
 import "strings"
 
-// beyondAll stands for every number above it.
-const beyondAll = 1 << 30
+// beyondAll stands for every number above it; ten times it fits an int anywhere.
+const beyondAll = 100_000_000
 
 // whole reads a whole number without a sign; what is above beyondAll reads as that.
 func whole(text string) (int, bool) {
@@ -24,15 +24,15 @@ type token struct {
 	at   span
 }
 
-// tokens cuts a value at commas and spaces; calling it again goes on behind the
-// last one. Empty parts are passed over.
+// token cuts the first part from a value, at commas and spaces, and gives what is
+// left. Empty parts are passed over.
 func (s *source) token(rest span) (t token, left span, ok bool) {
 	text := s.read(rest)
-	from := strings.IndexFunc(text, func(r rune) bool { return !parts(r) })
+	from := strings.IndexFunc(text, func(r rune) bool { return !parting(r) })
 	if from < 0 {
 		return token{}, rest, false
 	}
-	to := strings.IndexFunc(text[from:], parts)
+	to := strings.IndexFunc(text[from:], parting)
 	if to < 0 {
 		to = len(text) - from
 	}
@@ -40,7 +40,7 @@ func (s *source) token(rest span) (t token, left span, ok bool) {
 	return token{text[from : from+to], at}, span{at.to, rest.to}, true
 }
 
-func parts(r rune) bool { return r == ',' || r < 0x80 && isSpace(byte(r)) }
+func parting(r rune) bool { return r == ',' || r < 0x80 && isSpace(byte(r)) }
 
 // truth reads one of the words for true and false.
 func truth(text string) (is, ok bool) {

@@ -53,41 +53,40 @@ func clean(text string) string {
 
 // section gives what the state says in a section.
 func (s *state) section(name string) said {
-	d := s.draft
 	var out said
-	switch name {
-	case wifName:
-		s.head(&out)
-	case paletteName:
-		s.palette(&out)
-	case tableName:
-		for i, c := range d.Palette {
-			out.row(i, eight.text(c))
-		}
-	case textName:
-		s.maker(&out)
-	case notesName:
-		out = notesOf(d.Note)
-	case weavingName:
-		s.weaving(&out)
-	case threadingName:
-		for i, shaft := range d.Threading {
-			out.row(i, strconv.Itoa(shaft))
-		}
-	case tieUpName:
-		for i, tie := range d.Ties {
-			out.row(i, listOf(tie.Tied))
-		}
-	case treadlingName:
-		out.sets(d.Treadling)
-	case liftPlanName:
-		out.sets(d.Lifts)
-	case privateName:
-		s.own(&out)
-	default:
+	if of := parts[name]; of != nil {
+		of(s, &out)
+	} else {
 		s.ofThreads(&out, name)
 	}
 	return out
+}
+
+// parts are the sections that are not of warp or weft.
+var parts = map[string]func(*state, *said){
+	wifName:       (*state).head,
+	paletteName:   (*state).palette,
+	tableName:     func(*state, *said) {}, // in the range of the document: see table
+	textName:      (*state).maker,
+	notesName:     (*state).notes,
+	weavingName:   (*state).weaving,
+	threadingName: (*state).threading,
+	tieUpName:     (*state).ties,
+	treadlingName: func(s *state, out *said) { out.sets(s.draft.Treadling) },
+	liftPlanName:  func(s *state, out *said) { out.sets(s.draft.Lifts) },
+	privateName:   (*state).own,
+}
+
+func (s *state) threading(out *said) {
+	for i, shaft := range s.draft.Threading {
+		out.row(i, strconv.Itoa(shaft))
+	}
+}
+
+func (s *state) ties(out *said) {
+	for i, tie := range s.draft.Ties {
+		out.row(i, listOf(tie.Tied))
+	}
 }
 
 func (s *said) sets(of []draft.Set) {
@@ -134,16 +133,14 @@ func (s *state) maker(out *said) {
 	}
 }
 
-// notesOf gives the notes line by line, blank ones too.
-func notesOf(note string) said {
-	var out said
-	if note == "" {
-		return out
+// notes gives the notes line by line, blank ones too.
+func (s *state) notes(out *said) {
+	if s.draft.Note == "" {
+		return
 	}
-	for i, line := range strings.Split(note, "\n") {
+	for i, line := range strings.Split(s.draft.Note, "\n") {
 		out.row(i, clean(line))
 	}
-	return out
 }
 
 func (s *state) weaving(out *said) {

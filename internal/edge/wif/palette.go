@@ -15,13 +15,13 @@ var eight = scale{0, 255}
 
 // from gives a number of the range as a byte, the nearest.
 func (s scale) from(n int) uint8 {
-	span := s.most - s.least
-	return uint8((2*255*(n-s.least) + span) / (2 * span))
+	span := int64(s.most - s.least)
+	return uint8((2*255*int64(n-s.least) + span) / (2 * span))
 }
 
 // to gives a byte as a number of the range, the nearest.
 func (s scale) to(c uint8) int {
-	return s.least + (2*int(c)*(s.most-s.least)+255)/510
+	return s.least + int((2*int64(c)*int64(s.most-s.least)+255)/510)
 }
 
 // palette reads the colour table, and the colours that most ends and most picks

@@ -37,49 +37,53 @@ func (r *reader) threading() {
 		}
 		r.draft.Threading[w.n-1] = on.first
 	}
-	if from := last(rows) + 1; from <= ends {
-		r.float(from, ends)
-	}
-	if len(rows) > 0 && rows[0].n > 1 {
-		r.float(1, rows[0].n-1)
-	}
+	r.float(rows, ends)
 }
 
-// float tells ends at an edge that the threading leaves out.
-func (r *reader) float(from, to int) {
-	s := r.doc.find(threadingName)
-	r.tell("wif.ends-float", pathOf(threadingName), s.at, problem.Args{"range": between(from, to)})
+// float tells the ends at the edges that the threading leaves out.
+func (r *reader) float(rows []row, ends int) {
+	var out []string
+	if len(rows) > 0 && rows[0].n > 1 {
+		out = append(out, between(1, rows[0].n-1))
+	}
+	if from := last(rows) + 1; from <= ends {
+		out = append(out, between(from, ends))
+	}
+	if out != nil {
+		at := r.doc.find(threadingName).at
+		r.tell("wif.ends-float", pathOf(threadingName), at, problem.Args{"range": out})
+	}
 }
 
 // counted gives how many threads there are, of which n are listed: for counts lie.
-// Ends in no heddle at the far edge need not be listed.
 func (r *reader) counted(name string, n int) int {
 	l := r.doc.find(name).get("Threads")
-	if n == 0 {
+	switch {
+	case n == 0:
 		return 0
-	}
-	if l == nil || l.value == "" {
+	case l == nil || l.value == "":
 		r.unsaid("wif.threads-unsaid", name, "Threads", n)
 		return n
 	}
 	said, ok := whole(l.value)
+	if ok && said >= n && said <= n+mayFloat[name] {
+		return said
+	}
 	args := problem.Args{"listed": n, "what": threadsOf[name]}
-	path := r.pathIn(r.doc.find(name), "Threads")
-	switch {
+	switch path := r.pathIn(r.doc.find(name), "Threads"); {
 	case !ok:
 		r.warn("wif.value", path, l.valued, problem.Args{"wanted": "a whole number"})
-	case said > n && said-n <= floating && name == warpName:
-		return said
 	case said > n:
 		r.warn("wif.threads-short", path, l.valued, args)
-	case said < n:
-		r.warn("wif.threads-more", path, l.valued, args)
 	default:
-		return n
+		r.warn("wif.threads-more", path, l.valued, args)
 	}
 	r.repair(name, "Threads", strconv.Itoa(n))
 	return n
 }
+
+// mayFloat is how many threads at the far edge need not be listed.
+var mayFloat = map[string]int{warpName: floating}
 
 var threadsOf = map[string]string{warpName: "ends", weftName: "picks"}
 

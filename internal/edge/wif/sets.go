@@ -36,15 +36,14 @@ type listed struct {
 // keeps it as a remark; a number that no draft here can have stays in the text.
 func (r *reader) set(name string, w row, what string) listed {
 	if n, ok := whole(w.value); ok && n <= draft.MostShafts { // as most are
-		out := listed{first: n}
-		if n > 0 {
-			out.set = draft.Of(n)
-		}
+		var out listed
+		out.add(n)
 		return out
 	}
 	return r.list64(name, w, what)
 }
 
+// list64 reads the list part by part.
 func (r *reader) list64(name string, w row, what string) listed {
 	var out listed
 	var good []string
@@ -53,26 +52,33 @@ func (r *reader) list64(name string, w row, what string) listed {
 	wanted, most := problem.Args{"wanted": "the number of a " + what}, problem.Args{"most": draft.MostShafts}
 	for t, rest, more := r.src.token(w.valued); more; t, rest, more = r.src.token(rest) {
 		n, ok := whole(t.text)
-		switch {
-		case !ok:
+		if !ok {
 			r.warn("wif.value", path, t.at, wanted)
 			bad = true
 			continue
-		case n > draft.MostShafts:
-			r.warn("wif."+what+"-beyond", path, t.at, most)
-		case n > 0:
-			out.set = out.set.With(n)
-			if out.first == 0 {
-				out.first = n
-			}
 		}
-		good = append(good, t.text)
+		if good = append(good, t.text); n > draft.MostShafts {
+			r.warn("wif."+what+"-beyond", path, t.at, most)
+			continue
+		}
+		out.add(n)
 	}
 	if bad || out.set == 0 && len(good) > 0 {
 		r.faulty[path] = true
 	}
 	r.tidy(w.line, good, bad)
 	return out
+}
+
+// add puts a number into the list; 0 is none.
+func (l *listed) add(n int) {
+	if n == 0 {
+		return
+	}
+	l.set = l.set.With(n)
+	if l.first == 0 {
+		l.first = n
+	}
 }
 
 // tidy writes a list as its good parts with commas between. What was bad is kept as

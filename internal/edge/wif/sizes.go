@@ -32,31 +32,34 @@ var unitNames = map[string]unit{
 // unitOf reads the unit of the warp's or the weft's sizes; none where there are no
 // sizes, or none that can be read.
 func (r *reader) unitOf(name string) unit {
-	s := r.doc.find(name)
-	l := s.get("Units")
-	u := decipoints
-	switch known := false; {
-	case l != nil && l.value != "":
-		if u, known = unitNames[fold(l.value)]; !known {
-			r.warn("wif.units", r.pathIn(s, l.key), l.valued, nil)
-			return unit{}
-		}
-	case r.hasSizes(s, name):
-		at := span{}
-		if s != nil {
-			at = s.at
-		}
-		r.tell("wif.units-unsaid", pathOf(name), at, problem.Args{"section": name})
-		r.repair(name, "Units", decipoints.name)
-	default:
-		return unit{}
-	}
+	u := r.unitSaid(name)
 	if name == warpName {
 		r.units[0] = u
 	} else {
 		r.units[1] = u
 	}
 	return u
+}
+
+func (r *reader) unitSaid(name string) unit {
+	s := r.doc.find(name)
+	if l := s.get("Units"); l != nil && l.value != "" {
+		u, known := unitNames[fold(l.value)]
+		if !known {
+			r.warn("wif.units", r.pathIn(s, l.key), l.valued, nil)
+		}
+		return u
+	}
+	if !r.hasSizes(s, name) {
+		return unit{}
+	}
+	at := span{}
+	if s != nil {
+		at = s.at
+	}
+	r.tell("wif.units-unsaid", pathOf(name), at, problem.Args{"section": name})
+	r.repair(name, "Units", decipoints.name)
+	return decipoints
 }
 
 func (r *reader) hasSizes(s *section, name string) bool {

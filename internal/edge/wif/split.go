@@ -81,36 +81,44 @@ func (s *section) verbatim() bool { return s.spec == nil || s.spec.raw }
 
 // open begins a section, or goes on with the one of that name that is there.
 func (r *reader) open(at span) *section {
-	text := r.src.read(at)
-	end := strings.IndexByte(text, ']')
-	rest := span{at.to, at.to}
-	if end >= 0 {
-		rest = r.src.trim(span{at.from + end + 1, at.to})
-	} else {
-		end = len(text)
-	}
-	named := r.src.trim(span{at.from + 1, at.from + end})
+	named, rest := r.parted(at)
 	name := r.src.read(named)
 	s := &section{spec: specOf[fold(name)], name: name, at: named}
-	if at.from+end == at.to || rest.from < rest.to && text[rest.from-at.from] != ';' {
-		r.warn("wif.bracket", "", at, problem.Args{"section": name})
-	}
 	if s.spec != nil {
 		s.name = s.spec.name
-		if old := r.doc.find(s.name); old != nil {
-			r.warn("wif.section-twice", pathOf(s.name), named, problem.Args{"line": r.src.lineOf(old.at.from) + 1})
-			s = old
-		}
-	} else if !private(name) {
+	}
+	old := r.doc.find(s.name)
+	switch {
+	case old != nil:
+		r.warn("wif.section-twice", pathOf(s.name), named, problem.Args{"line": r.src.lineOf(old.at.from) + 1})
+		s = old
+	case s.spec == nil && !private(name):
 		r.strange(s)
 	}
-	if s.at == named {
+	if old == nil {
 		r.doc.add(len(r.doc.sections), s)
 	}
 	if rest.from < rest.to {
 		s.lines = append(s.lines, line{value: ";" + strings.TrimPrefix(r.src.read(rest), ";")})
 	}
 	return s
+}
+
+// parted gives the name in a heading, and what stands behind it: a remark, or it is
+// not quite a heading.
+func (r *reader) parted(at span) (named, rest span) {
+	text := r.src.read(at)
+	end := strings.IndexByte(text, ']')
+	whole := end >= 0
+	if !whole {
+		end = len(text)
+	}
+	named = r.src.trim(span{at.from + 1, at.from + end})
+	rest = r.src.trim(span{min(at.from+end+1, at.to), at.to})
+	if !whole || rest.from < rest.to && text[rest.from-at.from] != ';' {
+		r.warn("wif.bracket", "", at, problem.Args{"section": r.src.read(named)})
+	}
+	return named, rest
 }
 
 // lineOf reads a line of a section, and reports a remark behind its value.

@@ -12,7 +12,7 @@ import (
 )
 
 // wifCorpus holds an interchange text with one fault for each code, named as in
-// corpus. No file has only one problem of the kinds in severalFor.
+// corpus.
 const wifCorpus = "../../edge/wif/testdata/faults"
 
 // noWif are the codes that no text of a few lines can bring about.
@@ -22,8 +22,7 @@ var noWif = map[string]string{
 	"wif.many-sections": "needs a file of megabytes: TestHostile of wif",
 }
 
-// severalFor are the codes whose file has more than one problem: of each kind that
-// many, in all.
+// severalFor are the files with more than one problem, and how many in all.
 var severalFor = map[string]int{"wif.more": 21}
 
 func wifFiles(t *testing.T) []string {
@@ -65,6 +64,22 @@ func checkWif(t *testing.T, name, file string) {
 		t.Errorf("the words name %s, which the problem does not have", left)
 	}
 	golden(t, strings.TrimSuffix(file, ".wif")+".txt", say(list.All()))
+}
+
+// TestWildWif: what people read about untidy files as they are met.
+func TestWildWif(t *testing.T) {
+	files, err := filepath.Glob(wifCorpus + "/../wild/*.wif")
+	if err != nil || len(files) < 10 {
+		t.Fatalf("%d wild files: %v", len(files), err)
+	}
+	for _, file := range files {
+		text, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		_, list := wif.Decode(filepath.Base(file), text)
+		golden(t, strings.TrimSuffix(file, ".wif")+".txt", say(list.All()))
+	}
 }
 
 // checkWifPlace proves that the carets of a problem mark what was read.
