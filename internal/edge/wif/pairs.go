@@ -83,10 +83,27 @@ func (s *state) threading(out *said) {
 	}
 }
 
+// ties says what each treadle is tied to, those of a treadling that are tied to
+// nothing too.
 func (s *state) ties(out *said) {
-	for i, tie := range s.draft.Ties {
-		out.row(i, listOf(tie.Tied))
+	for i := range s.tied() {
+		out.row(i, listOf(s.tie(i).Tied))
 	}
+}
+
+// tied is how many treadles have a tie, or could be pressed.
+func (s *state) tied() int {
+	if s.draft.Treadled() {
+		return max(len(s.draft.Ties), s.draft.Treadles)
+	}
+	return len(s.draft.Ties)
+}
+
+func (s *state) tie(i int) draft.Tie {
+	if i < len(s.draft.Ties) {
+		return s.draft.Ties[i]
+	}
+	return draft.Tie{}
 }
 
 func (s *said) sets(of []draft.Set) {
@@ -166,14 +183,11 @@ func (s *state) own(out *said) {
 		out.add("Shed", d.Shed.String())
 	}
 	out.text("Origin", d.Origin)
-	if d.Shed != loom.Countermarch || len(d.Ties) == 0 {
+	if d.Shed != loom.Countermarch || s.tied() == 0 {
 		return
 	}
 	for i := range max(d.Treadles, len(d.Ties)) {
-		tie := draft.Tie{}
-		if i < len(d.Ties) {
-			tie = d.Ties[i]
-		}
+		tie := s.tie(i)
 		if tie.Lowered != draft.UpTo(d.Shafts)&^tie.Tied {
 			out.add(loweredKey(i+1), listOf(tie.Lowered))
 		}

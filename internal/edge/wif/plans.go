@@ -1,6 +1,7 @@
 package wif
 
 import (
+	"slices"
 	"strconv"
 
 	"sley/internal/trade/draft"
@@ -14,7 +15,7 @@ func (r *reader) plans() {
 	treadling := r.sets(treadlingName, 0, "treadle")
 	r.draft.Lifts = r.sets(liftPlanName, 0, "shaft")
 	r.draft.Treadling = treadling
-	if len(treadling) > 0 && len(r.rowsOf[tieUpName]) == 0 {
+	if len(r.rowsOf[tieUpName]) == 0 && slices.ContainsFunc(treadling, func(pressed draft.Set) bool { return pressed != 0 }) {
 		r.untied()
 	}
 	for _, tied := range ties {

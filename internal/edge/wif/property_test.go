@@ -177,3 +177,20 @@ func changed(old, text []byte) string {
 	}
 	return strings.Join(out, " / ")
 }
+
+// A draft whose treadles are tied to nothing, or that has none to press, is odd and
+// not wrong: it comes back weaving the same.
+func TestUntiedDraftsComeBack(t *testing.T) {
+	for _, shed := range sheds {
+		for _, d := range []*draft.Draft{
+			{Shafts: 2, Treadles: 2, Shed: shed, Threading: []int{1, 2}, Treadling: []draft.Set{draft.Of(1), draft.Of(2)}},
+			{Shafts: 2, Treadles: 3, Shed: shed, Threading: []int{1, 2}, Treadling: []draft.Set{draft.Of(1)}, Ties: []draft.Tie{{Tied: draft.Of(1)}}},
+			{Shafts: 2, Shed: shed, Threading: []int{1, 2}, Treadling: []draft.Set{0, 0}},
+		} {
+			back := reread(t, Encode(FromDraft(d))).Draft
+			if !back.Drawdown().Equal(d.Drawdown()) || back.Shed != shed || back.Treadles != d.Treadles {
+				t.Errorf("%s: %+v comes back as %+v", shed, d, back)
+			}
+		}
+	}
+}
