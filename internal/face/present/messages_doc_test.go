@@ -70,9 +70,13 @@ func plainText(text string) string {
 
 // example gives the message of the smallest file with the fault.
 func example(t *testing.T, code string) string {
-	names, err := filepath.Glob(corpus + "/" + code + "*.txt")
-	if err != nil {
-		t.Fatal(err)
+	var names []string
+	for _, of := range []string{corpus, wifCorpus} {
+		found, err := filepath.Glob(of + "/" + code + "*.txt")
+		if err != nil {
+			t.Fatal(err)
+		}
+		names = append(names, found...)
 	}
 	for _, name := range names {
 		base := strings.TrimSuffix(filepath.Base(name), ".txt")
@@ -83,7 +87,8 @@ func example(t *testing.T, code string) string {
 		if err != nil {
 			t.Fatal(err)
 		}
-		return string(text)
+		first, _, _ := strings.Cut(string(text), "\n\n") // of several
+		return strings.TrimSuffix(first, "\n") + "\n"
 	}
 	return ""
 }

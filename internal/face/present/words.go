@@ -18,7 +18,7 @@ import (
 type words struct{ wrong, why, fix string }
 
 // tables hold the words of every code, by the floor that finds the problem.
-var tables = slices.Concat(inputTables, []map[string]words{checkWords, dressingCheckWords})
+var tables = slices.Concat(inputTables, []map[string]words{checkWords, dressingCheckWords, wifWords})
 
 // inputTables are of what is wrong with the text of a plan file.
 var inputTables = []map[string]words{fileWords, planWords, windingWords, quantityWords, yarnWords, orderWords, draftWords}

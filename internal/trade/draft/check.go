@@ -1,6 +1,8 @@
 package draft
 
 import (
+	"maps"
+	"slices"
 	"strconv"
 
 	"sley/internal/trade/loom"
@@ -22,8 +24,8 @@ func (d *Draft) Check() *problem.List {
 	}
 	c.colours("warp", &d.Warp)
 	c.colours("weft", &d.Weft)
-	for code, n := range c.told {
-		if n > mostOfAKind {
+	for _, code := range slices.Sorted(maps.Keys(c.told)) {
+		if n := c.told[code]; n > mostOfAKind {
 			c.list.Tell("draft.more", "", "", problem.Args{"more": n - mostOfAKind, "code": code})
 		}
 	}
