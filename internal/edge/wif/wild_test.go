@@ -32,7 +32,7 @@ func TestWildFilesAreTidied(t *testing.T) {
 		if list.Failed() {
 			t.Errorf("%s: %s", file, codes(list))
 		}
-		golden(t, strings.TrimSuffix(file, ".wif")+".out", Encode(f))
+		golden(t, strings.TrimSuffix(file, ".wif")+".written", Encode(f))
 	}
 }
 
