@@ -36,7 +36,7 @@ var reckonTests = []struct {
 
 func TestReckonPlan(t *testing.T) {
 	for _, test := range reckonTests {
-		result, list := ReckonPlan("plan.toml", []byte(test.text), test.find, false)
+		result, list := ReckonPlan(Source{Name: "plan.toml", Text: []byte(test.text)}, test.find, false)
 		if (result != nil) != test.reckons {
 			t.Errorf("%s: reckoned %v, want %v: %v", test.what, result != nil, test.reckons, codes(list))
 		}
@@ -48,7 +48,7 @@ func TestReckonPlan(t *testing.T) {
 
 // What the reckoning finds stands in the file, as what the decoder finds does.
 func TestProblemsOfTheReckoningHaveTheirPlace(t *testing.T) {
-	_, list := ReckonPlan("plan.toml", []byte(five+"[loom]\nwidth = \"8 in\"\n"), "", false)
+	_, list := ReckonPlan(Source{Name: "plan.toml", Text: []byte(five + "[loom]\nwidth = \"8 in\"\n")}, "", false)
 	for _, p := range list.All() {
 		if p.Place.Line != 7 || p.Place.File != "plan.toml" {
 			t.Errorf("%s stands at %s, want plan.toml:7", p.Code, p.Place)

@@ -9,12 +9,14 @@ import (
 	"sley/internal/trade/warp"
 )
 
-// ReckonPlan reads the text of a plan file, named for messages, and reckons it,
+// ReckonPlan reads a plan file, with the draft it points to, and reckons it,
 // backwards where it says what to find. find, when not empty, stands in for
 // the plan's own [find]. The result is nil when the plan has errors; the
 // list holds the problems of the file and of the reckoning, in their places.
-func ReckonPlan(name string, text []byte, find string, workings bool) (*reckon.Result, *problem.List) {
-	plan, places, list := planfile.DecodeFor(name, text, find)
+func ReckonPlan(s Source, find string, workings bool) (*reckon.Result, *problem.List) {
+	plan, places, list := planfile.DecodeFor(s.Name, s.Text, find)
+	s.adopt(plan, list)
+	list.Locate(places.Find)
 	if find != "" && !list.Failed() && !reckon.Findable(plan, find) {
 		list.Fail("find.path", "--find", find, problem.Args{"valid": reckon.FindPaths(plan)})
 	}

@@ -70,7 +70,7 @@ func readPlan(w World, name string) ([]byte, error) {
 
 // reckonText reckons a plan and prints it; problems go to the standard error.
 func reckonText(w World, name string, text []byte, opts ReckonOptions) error {
-	result, list := app.ReckonPlan(name, text, opts.Find, opts.Explain || opts.JSON)
+	result, list := app.ReckonPlan(sourceOf(w, name, text), opts.Find, opts.Explain || opts.JSON)
 	units, err := present.UnitsFor(result, opts.Units)
 	if err != nil {
 		return stop{code: exitUsage, err: err}

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"path/filepath"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -73,7 +74,7 @@ func runSheet(w World, name string, opts SheetOptions) error {
 	if err != nil {
 		return err
 	}
-	result, list := app.ReckonPlan(said(name), text, "", true)
+	result, list := app.ReckonPlan(sourceOf(w, said(name), text), "", true)
 	units, err := present.UnitsFor(result, opts.Units)
 	if err != nil {
 		return stop{code: exitUsage, err: err}
@@ -150,4 +151,18 @@ func sheetNames(_ *cobra.Command, _ []string, typed string) ([]string, cobra.She
 		}
 	}
 	return out, cobra.ShellCompDirectiveNoFileComp | cobra.ShellCompDirectiveNoSpace
+}
+
+// sourceOf is a plan that was read, with the files beside it.
+func sourceOf(w World, name string, text []byte) app.Source {
+	folder := ""
+	if name != said("-") {
+		folder = filepath.Dir(name)
+	}
+	return app.Source{Name: name, Text: text, Beside: func(file string) ([]byte, error) {
+		if filepath.IsAbs(file) {
+			return w.ReadFile(file)
+		}
+		return w.ReadFile(filepath.Join(folder, filepath.FromSlash(file)))
+	}}
 }

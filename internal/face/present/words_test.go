@@ -33,10 +33,10 @@ var notCodes = []string{
 func codesOfSources(t *testing.T) map[string]string {
 	t.Helper()
 	found := map[string]string{}
-	for _, floor := range []string{"trade", "edge", "engine"} {
+	for _, floor := range []string{"trade", "edge", "engine", "app"} {
 		err := filepath.WalkDir("../../"+floor, func(path string, entry fs.DirEntry, err error) error {
 			if err == nil && isSource(entry) {
-				codesOfFile(t, found, path, floor == "engine")
+				codesOfFile(t, found, path, floor == "engine" || floor == "app")
 			}
 			return err
 		})

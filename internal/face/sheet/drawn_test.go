@@ -47,7 +47,7 @@ func TestDrawnPlansAreLaidOut(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		text := drawText(t)
 		drawn++
-		r, list := app.ReckonPlan("drawn.toml", []byte(text), "", true)
+		r, list := app.ReckonPlan(app.Source{Name: "drawn.toml", Text: []byte(text)}, "", true)
 		if r == nil {
 			t.Logf("no reckoning: %v", list.All())
 			return
@@ -138,7 +138,7 @@ func TestExtremePlansAreLaidOut(t *testing.T) {
 		all = all[:1]
 	}
 	for _, text := range all {
-		r, list := app.ReckonPlan("extreme.toml", []byte(text), "", true)
+		r, list := app.ReckonPlan(app.Source{Name: "extreme.toml", Text: []byte(text)}, "", true)
 		if r == nil {
 			t.Errorf("no reckoning: %v, of\n%s", list.All(), text)
 			continue

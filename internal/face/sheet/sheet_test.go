@@ -100,7 +100,7 @@ func plans(t testing.TB) map[string][]byte {
 
 func reckoned(t testing.TB, name string, text []byte) *reckon.Result {
 	t.Helper()
-	r, list := app.ReckonPlan(name, text, "", true)
+	r, list := app.ReckonPlan(app.Source{Name: name, Text: text}, "", true)
 	if r == nil {
 		t.Fatalf("%s: %v", name, list.All())
 	}
