@@ -95,7 +95,7 @@ working. Alone it reckons the demo towels.
 		SilenceUsage:  true,
 		RunE:          func(*cobra.Command, []string) error { return runDemo(w) },
 	}
-	root.AddCommand(newReckon(w), newSheet(w), newYarn(w), newSett(w), newReed(w))
+	root.AddCommand(newReckon(w), newSheet(w), newDraft(w), newYarn(w), newSett(w), newReed(w))
 	return root
 }
 

@@ -35,6 +35,7 @@ var planWords = map[string]words{
 	"yarns.many":            {"there are more than {most} yarns", "", "keep the yarns of this warp, and leave the others out"},
 	"length.missing":        {"the piece has no length", "", "write its finished length, as length = \"28 in\", or seek it with [find]"},
 	"width.missing":         {"the first piece has no width", "a width is needed unless warp.ends, or stripes without x fill, say how wide the warp is", "write its finished width, as width = \"18 in\""},
+	"draft.none":            {"the plan has no draft: no threading that comes to its ends, or no treadling", "", "write warp.threading and a table [draft] with tie-up and treadling"},
 	"draft.not-found":       {"there is no file {read} in the folder of the plan", "", "write the name of the draft's file as it stands beside the plan"},
 	"draft.unreadable":      {"the file {read} cannot be opened", "", "look whether it is a file and may be read"},
 	"draft.no-folder":       {"the plan points to {read}, and no file stands beside it here", "", "write the draft into the plan with tie-up and treadling"},

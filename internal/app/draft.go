@@ -1,0 +1,153 @@
+package app
+
+import (
+	"bytes"
+	"strings"
+
+	"sley/internal/edge/wif"
+	"sley/internal/engine/structure"
+	"sley/internal/trade/draft"
+	"sley/internal/trade/loom"
+	"sley/internal/trade/problem"
+)
+
+// Drafted is a draft that was read, with the text it came from.
+type Drafted struct {
+	Draft *draft.Draft
+	file  *wif.File // nil where it came from a plan, or was made here
+}
+
+// ReadDraft reads a draft: an interchange text, or a plan file with a threading and
+// a treadling. What a text is, it says itself: an interchange text begins with its
+// section WIF, a plan with its version. The draft is nil when the list has errors.
+func ReadDraft(s Source) (*Drafted, *problem.List) {
+	if !isInterchange(s) {
+		return draftOfPlan(s)
+	}
+	file, list := wif.Decode(s.Name, s.Text)
+	if list.Failed() {
+		return nil, list
+	}
+	return &Drafted{Draft: file.Draft, file: file}, list
+}
+
+// isInterchange reports whether a source is an interchange text, by its name or by
+// the section that such a text must have.
+func isInterchange(s Source) bool {
+	name := strings.ToLower(s.Name)
+	if strings.HasSuffix(name, ".wif") {
+		return true
+	}
+	return !strings.HasSuffix(name, ".toml") && bytes.Contains(bytes.ToLower(s.Text), []byte("[wif]"))
+}
+
+// draftOfPlan gives the draft of a reckoned plan.
+func draftOfPlan(s Source) (*Drafted, *problem.List) {
+	r, list := ReckonPlan(s, "", false)
+	if r == nil || list.Failed() {
+		return nil, list
+	}
+	d, ok := r.Drawn()
+	if !ok {
+		list.Fail("draft.none", "draft", "", nil)
+		return nil, list
+	}
+	return &Drafted{Draft: d}, list
+}
+
+// WriteDraft gives the interchange text of a draft. What the text it came from had
+// besides is kept.
+func WriteDraft(d *Drafted) []byte {
+	if d.file == nil {
+		return wif.Encode(wif.FromDraft(d.Draft))
+	}
+	d.file.Draft = d.Draft
+	return wif.Encode(d.file)
+}
+
+// Judged is what is known of a draft's cloth and of its edges, woven with one
+// shuttle from the left.
+type Judged struct {
+	Cloth *structure.Analysis
+	Edges *structure.Edges
+}
+
+// JudgeDraft analyses a draft.
+func JudgeDraft(d *draft.Draft) Judged {
+	return Judged{structure.OfDraft(d), structure.EdgesOfDraft(d, d.Ends(), structure.Weaving{})}
+}
+
+// Change is a change of a draft by name.
+type Change struct {
+	Name string
+	make func(*draft.Draft) (*draft.Draft, bool)
+}
+
+// always is a change that can be made of every draft.
+func always(change func(*draft.Draft) *draft.Draft) func(*draft.Draft) (*draft.Draft, bool) {
+	return func(d *draft.Draft) (*draft.Draft, bool) { return change(d), true }
+}
+
+// changes are what can be made of a draft, in the order they are listed.
+var changes = []Change{
+	{"turned", (*draft.Draft).Turned},
+	{"other-face", always((*draft.Draft).OtherFace)},
+	{"lift-plan", always((*draft.Draft).WithoutTreadles)},
+	{"treadles", func(d *draft.Draft) (*draft.Draft, bool) { return d.WithTreadles(d.Shed) }},
+	{"fewest", always((*draft.Draft).Fewest)},
+	{"used", always((*draft.Draft).DropUnused)},
+	{"as-drawn-in", (*draft.Draft).AsDrawnIn},
+	{"ends-mirrored", always((*draft.Draft).MirrorEnds)},
+	{"picks-mirrored", always((*draft.Draft).MirrorPicks)},
+	{"ends-reversed", always((*draft.Draft).ReverseEnds)},
+	{"picks-reversed", always((*draft.Draft).ReversePicks)},
+	{"rising", onLoom(loom.Rising)},
+	{"sinking", onLoom(loom.Sinking)},
+	{"counterbalance", onLoom(loom.Counterbalance)},
+	{"countermarch", onLoom(loom.Countermarch)},
+	{"table", onTable},
+}
+
+// onLoom ties a draft anew; where picks press several treadles and would then open
+// another shed, each lift has a treadle of its own.
+func onLoom(shed loom.Shed) func(*draft.Draft) (*draft.Draft, bool) {
+	return func(d *draft.Draft) (*draft.Draft, bool) {
+		if c, same := d.OnLoom(shed); same {
+			return c, true
+		}
+		return d.WithTreadles(shed)
+	}
+}
+
+func onTable(d *draft.Draft) (*draft.Draft, bool) {
+	c := d.WithoutTreadles()
+	c.Shed = loom.Table
+	return c, true
+}
+
+// ChangeNames lists the changes.
+func ChangeNames() []string {
+	var out []string
+	for _, c := range changes {
+		out = append(out, c.Name)
+	}
+	return out
+}
+
+// ChangeDraft makes the changes of those names one after another. It gives the name
+// of the first that is not known or cannot be made of the draft, and then no draft.
+func ChangeDraft(d *Drafted, names []string) (*Drafted, string) {
+	out := *d
+	for _, name := range names {
+		changed := false
+		for _, c := range changes {
+			if c.Name == name {
+				out.Draft, changed = c.make(out.Draft)
+			}
+		}
+		if !changed {
+			return nil, name
+		}
+	}
+	return &out, ""
+}

@@ -1,0 +1,217 @@
+package cli
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"sley/internal/app"
+	"sley/internal/face/present"
+)
+
+// DraftOptions are the flags of sley draft.
+type DraftOptions struct {
+	Out  string
+	JSON bool
+}
+
+func newDraft(w World) *cobra.Command {
+	cmd := &cobra.Command{
+		Use:   "draft",
+		Short: "Show, check, convert and make drafts",
+		Long: `Show, check, convert and make drafts. A FILE is an interchange text of the trade
+(docs/wif.md) or a plan file with a threading and a [draft]; - is the standard
+input.
+` + exitHelp,
+		Example: "  sley draft show examples/galley-towels.toml\n  sley draft turn towels.wif -o turned.wif",
+		Args:    cobra.NoArgs,
+	}
+	cmd.AddCommand(newDraftShow(w), newDraftCheck(w), newDraftConvert(w), newDraftTurn(w))
+	return cmd
+}
+
+func newDraftShow(w World) *cobra.Command {
+	var opts DraftOptions
+	cmd := &cobra.Command{
+		Use:               "show FILE",
+		Short:             "Print a draft: threading, tie-up, treadling, drawdown",
+		Long:              "Print a draft as text: its threading, tie-up and treadling in shorthand, its\ndrawdown, and what handbooks call its weave.\n" + exitHelp,
+		Example:           "  sley draft show examples/galley-towels.toml\n  sley draft show towels.wif --json",
+		Args:              oneDraftOf("draft show FILE"),
+		ValidArgsFunction: draftFiles,
+		RunE:              func(_ *cobra.Command, args []string) error { return runDraftShow(w, args[0], opts) },
+	}
+	cmd.Flags().BoolVar(&opts.JSON, "json", false, "print JSON (docs/json.md)")
+	return cmd
+}
+
+func newDraftCheck(w World) *cobra.Command {
+	var opts DraftOptions
+	cmd := &cobra.Command{
+		Use:               "check FILE",
+		Short:             "Tell what a draft weaves, and what is wrong with it",
+		Long:              "Tell what a draft weaves: its name, whether it hangs together, its floats, its\nedges; and what is wrong with it or with its loom.\n" + exitHelp,
+		Example:           "  sley draft check examples/galley-towels.toml",
+		Args:              oneDraftOf("draft check FILE"),
+		ValidArgsFunction: draftFiles,
+		RunE:              func(_ *cobra.Command, args []string) error { return runDraftCheck(w, args[0], opts) },
+	}
+	cmd.Flags().BoolVar(&opts.JSON, "json", false, "print JSON (docs/json.md)")
+	return cmd
+}
+
+func newDraftConvert(w World) *cobra.Command {
+	var opts DraftOptions
+	cmd := &cobra.Command{
+		Use:   "convert FILE [CHANGE...] -o FILE.wif",
+		Short: "Write a draft as an interchange text, changed or as it is",
+		Long: `Write a draft as an interchange text (docs/wif.md), with the changes named made one
+after another: ` + strings.Join(app.ChangeNames(), ", ") + `. What the text held
+besides is kept. Without -o the text goes to the standard output.
+` + exitHelp,
+		Example:           "  sley draft convert examples/galley-towels.toml -o towels.wif\n  sley draft convert towels.wif fewest lift-plan -o table.wif",
+		Args:              cobra.MinimumNArgs(1),
+		ValidArgsFunction: draftAndChanges,
+		RunE: func(_ *cobra.Command, args []string) error {
+			return runDraftConvert(w, args[0], args[1:], opts)
+		},
+	}
+	cmd.Flags().StringVarP(&opts.Out, "out", "o", "", "the interchange text to write")
+	return cmd
+}
+
+func newDraftTurn(w World) *cobra.Command {
+	var opts DraftOptions
+	cmd := &cobra.Command{
+		Use:               "turn FILE -o FILE.wif",
+		Short:             "Exchange warp and weft of a draft",
+		Long:              "Turn a draft: what were picks become ends, and ends picks, with their colours; the\nthread that was on top stays on top.\n" + exitHelp,
+		Example:           "  sley draft turn towels.wif -o turned.wif",
+		Args:              oneDraftOf("draft turn FILE -o FILE.wif"),
+		ValidArgsFunction: draftFiles,
+		RunE: func(_ *cobra.Command, args []string) error {
+			return runDraftConvert(w, args[0], []string{"turned"}, opts)
+		},
+	}
+	cmd.Flags().StringVarP(&opts.Out, "out", "o", "", "the interchange text to write")
+	return cmd
+}
+
+// readDraft reads a draft and says what is wrong with it; the draft is nil when it
+// cannot be used.
+func readDraft(w World, name string, quiet bool) (*app.Drafted, error, func() error) {
+	text, err := planText(w, name)
+	if err != nil {
+		return nil, err, nil
+	}
+	d, list := app.ReadDraft(sourceOf(w, said(name), text))
+	if !quiet {
+		printProblems(w.Err, list, present.Imperial)
+	}
+	return d, nil, func() error { return verdict(w, list, ReckonOptions{}) }
+}
+
+func runDraftShow(w World, name string, opts DraftOptions) error {
+	if opts.JSON {
+		return draftJSON(w, name)
+	}
+	d, err, end := readDraft(w, name, false)
+	if err != nil || d == nil {
+		return errors.Join(err, orDone(end))
+	}
+	fmt.Fprint(w.Out, present.DraftText(d.Draft))
+	return end()
+}
+
+func runDraftCheck(w World, name string, opts DraftOptions) error {
+	if opts.JSON {
+		return draftJSON(w, name)
+	}
+	d, err, end := readDraft(w, name, false)
+	if err != nil || d == nil {
+		return errors.Join(err, orDone(end))
+	}
+	judged := app.JudgeDraft(d.Draft)
+	fmt.Fprint(w.Out, present.JudgedText(judged.Cloth, judged.Edges))
+	return end()
+}
+
+func orDone(end func() error) error {
+	if end == nil {
+		return nil
+	}
+	return end()
+}
+
+// draftJSON prints a draft with all that is known of it.
+func draftJSON(w World, name string) error {
+	text, err := planText(w, name)
+	if err != nil {
+		return err
+	}
+	d, list := app.ReadDraft(sourceOf(w, said(name), text))
+	shape := present.DraftJSONOf(nil, nil, nil, list)
+	if d != nil {
+		judged := app.JudgeDraft(d.Draft)
+		shape = present.DraftJSONOf(d.Draft, judged.Cloth, judged.Edges, list)
+	}
+	return errors.Join(printJSON(w.Out, shape), verdict(w, list, ReckonOptions{JSON: true}))
+}
+
+func runDraftConvert(w World, name string, changes []string, opts DraftOptions) error {
+	d, err, end := readDraft(w, name, false)
+	if err != nil || d == nil {
+		return errors.Join(err, orDone(end))
+	}
+	changed, bad := app.ChangeDraft(d, changes)
+	if changed == nil {
+		return stop{code: exitUsage, err: cannotChange(bad)}
+	}
+	text := app.WriteDraft(changed)
+	if opts.Out == "" || opts.Out == "-" {
+		_, err = w.Out.Write(text)
+	} else {
+		err = w.WriteFiles([]File{{opts.Out, text}})
+	}
+	if err != nil {
+		return stop{exitFailed, "unwritable", fmt.Errorf("write draft: %w", err)}
+	}
+	return end()
+}
+
+// cannotChange says why a change was not made.
+func cannotChange(name string) error {
+	for _, known := range app.ChangeNames() {
+		if known == name {
+			return fmt.Errorf("the change %s cannot be made of this draft: it would take more shafts or treadles than there can be, or a treadle that is not tied", name)
+		}
+	}
+	return fmt.Errorf("there is no change %q; the changes are %s", name, strings.Join(app.ChangeNames(), ", "))
+}
+
+func oneDraftOf(use string) cobra.PositionalArgs {
+	return func(_ *cobra.Command, args []string) error {
+		if len(args) != 1 {
+			return fmt.Errorf("name one draft: sley %s (%d named); - reads the standard input", use, len(args))
+		}
+		return nil
+	}
+}
+
+// draftFiles completes the name of a draft's file.
+func draftFiles(_ *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
+	if len(args) > 0 {
+		return nil, cobra.ShellCompDirectiveNoFileComp
+	}
+	return []string{"wif", "toml"}, cobra.ShellCompDirectiveFilterFileExt
+}
+
+// draftAndChanges completes the file, then the changes.
+func draftAndChanges(cmd *cobra.Command, args []string, typed string) ([]string, cobra.ShellCompDirective) {
+	if len(args) == 0 {
+		return draftFiles(cmd, args, typed)
+	}
+	return app.ChangeNames(), cobra.ShellCompDirectiveNoFileComp
+}
