@@ -11,9 +11,15 @@ import (
 // check adds what the draft's own check finds, with its places in the text, and
 // without what follows from a fault that was told.
 func (r *reader) check() {
-	for _, p := range r.draft.Check().All() {
-		if r.follows(p) {
-			continue
+	found := r.draft.Check().All()
+	told := map[any]bool{}
+	found = slices.DeleteFunc(found, func(p problem.Problem) bool {
+		told[p.Code] = told[p.Code] || !r.follows(p)
+		return r.follows(p)
+	})
+	for _, p := range found {
+		if p.Code == "draft.more" && !told[p.Args["code"]] {
+			continue // of those that follow
 		}
 		if at := r.find(p.Path); at != (span{}) {
 			p.Place = r.src.place(at)
