@@ -15,6 +15,9 @@ import (
 type Drafted struct {
 	Draft *draft.Draft
 	file  *wif.File // nil where it came from a plan, or was made here
+	// Of a plan: what comes again both ways, and the whole threading over what comes
+	// again of the treadling. Nil elsewhere, where the draft is both.
+	unit, across *draft.Draft
 }
 
 // ReadDraft reads a draft: an interchange text, or a plan file with a threading and
@@ -52,7 +55,11 @@ func draftOfPlan(s Source) (*Drafted, *problem.List) {
 		list.Fail("draft.none", "draft", "", nil)
 		return nil, list
 	}
-	return &Drafted{Draft: d}, list
+	out := &Drafted{Draft: d}
+	if unit, across, ok := r.Cycles(); ok {
+		out.unit, out.across = unit, across
+	}
+	return out, list
 }
 
 // WriteDraft gives the interchange text of a draft. What the text it came from had
@@ -73,8 +80,12 @@ type Judged struct {
 }
 
 // JudgeDraft analyses a draft.
-func JudgeDraft(d *draft.Draft) Judged {
-	return Judged{structure.OfDraft(d), structure.EdgesOfDraft(d, d.Ends(), structure.Weaving{})}
+func JudgeDraft(d *Drafted) Judged {
+	unit, across := d.unit, d.across
+	if unit == nil {
+		unit, across = d.Draft, d.Draft
+	}
+	return Judged{structure.OfDraft(unit), structure.EdgesOfDraft(across, across.Ends(), structure.Weaving{})}
 }
 
 // Change is a change of a draft by name.
@@ -137,7 +148,7 @@ func ChangeNames() []string {
 // ChangeDraft makes the changes of those names one after another. It gives the name
 // of the first that is not known or cannot be made of the draft, and then no draft.
 func ChangeDraft(d *Drafted, names []string) (*Drafted, string) {
-	out := *d
+	out := Drafted{Draft: d.Draft, file: d.file}
 	for _, name := range names {
 		changed := false
 		for _, c := range changes {

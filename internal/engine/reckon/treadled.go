@@ -45,19 +45,37 @@ func (r *run) treadlings(pr *pieceRun, motif, fixed int) {
 // reports false where the plan has no threading that comes to its ends, or no
 // treadling.
 func (r *Result) Drawn() (*draft.Draft, bool) {
+	times, ok := r.threadings()
+	if !ok {
+		return nil, false
+	}
+	return r.Plan.Drawn(times, 1)
+}
+
+// Cycles gives the drafts that the cloth is judged by: what comes again both ways,
+// and the whole threading over what comes again of the treadling.
+func (r *Result) Cycles() (unit, across *draft.Draft, ok bool) {
+	times, ok := r.threadings()
+	if !ok {
+		return nil, nil, false
+	}
+	unit, ok = r.Plan.Cycle(-1)
+	across, whole := r.Plan.Cycle(times)
+	return unit, across, ok && whole
+}
+
+// threadings is how often the filling group of the threading is repeated.
+func (r *Result) threadings() (int, bool) {
 	t := r.Plan.Warp.Threading
 	n, ok := r.Node("ends")
 	if !ok || t.IsZero() || !n.Is.IsInt() {
-		return nil, false
+		return 0, false
 	}
 	ends, times := n.Is.Count(qty.Nearest), 0
 	if t.Filler() > 0 {
 		times = (ends - t.Fixed()) / t.Filler()
 	}
-	if t.Total(times) != ends {
-		return nil, false
-	}
-	return r.Plan.Drawn(times, 1)
+	return times, t.Total(times) == ends
 }
 
 // checkDraft holds the draft against the loom and tells what its sheds do.
@@ -73,7 +91,7 @@ func (r *run) checkDraft() {
 	list := d.Check()
 	emptyShed := func(p problem.Problem) bool { return p.Code == "draft.none-up" || p.Code == "draft.all-up" }
 	if all := list.All(); !list.Failed() && !slices.ContainsFunc(all, emptyShed) {
-		r.checkCloth(d)
+		r.checkCloth()
 	}
 	for _, p := range list.All() {
 		p.Path = draftPath(p.Path)
@@ -91,8 +109,12 @@ const longFloat = 15 * qty.Millimetre
 
 // checkCloth looks at the cloth of the draft: whether it is one cloth, how long its
 // floats are, and how its edges are caught.
-func (r *run) checkCloth(d *draft.Draft) {
-	a := structure.OfDraft(d)
+func (r *run) checkCloth() {
+	unit, across, ok := r.out.Cycles()
+	if !ok {
+		return
+	}
+	a := structure.OfDraft(unit)
 	layers := 0
 	for _, l := range a.Layers {
 		if !l.Loose() {
@@ -107,7 +129,7 @@ func (r *run) checkCloth(d *draft.Draft) {
 		r.warn("cloth.layers", "draft", "", problem.Args{"layers": layers})
 	}
 	r.checkFloats(a)
-	r.checkTurns(d)
+	r.checkTurns(across)
 }
 
 // checkFloats tells the longest float of a way where it is long on the cloth: ends

@@ -133,7 +133,7 @@ func runDraftCheck(w World, name string, opts DraftOptions) error {
 	if err != nil || d == nil {
 		return errors.Join(err, orDone(end))
 	}
-	judged := app.JudgeDraft(d.Draft)
+	judged := app.JudgeDraft(d)
 	fmt.Fprint(w.Out, present.JudgedText(judged.Cloth, judged.Edges))
 	return end()
 }
@@ -154,7 +154,7 @@ func draftJSON(w World, name string) error {
 	d, list := app.ReadDraft(sourceOf(w, said(name), text))
 	shape := present.DraftJSONOf(nil, nil, nil, list)
 	if d != nil {
-		judged := app.JudgeDraft(d.Draft)
+		judged := app.JudgeDraft(d)
 		shape = present.DraftJSONOf(d.Draft, judged.Cloth, judged.Edges, list)
 	}
 	return errors.Join(printJSON(w.Out, shape), verdict(w, list, ReckonOptions{JSON: true}))

@@ -44,21 +44,44 @@ func (p *Plan) Shafts() int {
 // reports false where there is no threading, or neither treadling nor lift plan.
 // Colours are not in it.
 func (p *Plan) Drawn(ends, picks int) (*draft.Draft, bool) {
+	return p.drawn(p.Warp.Threading.Runs(ends), func(o order.Order) []order.Run { return o.Runs(picks) })
+}
+
+// Cycle gives the draft that is woven over and over: of the treadling only what
+// fills, and of the threading too where ends is below 0, else all with the filling
+// group repeated ends times. An order of which nothing fills is taken whole.
+func (p *Plan) Cycle(ends int) (*draft.Draft, bool) {
+	threading := p.Warp.Threading.Runs(max(ends, 0))
+	if ends < 0 {
+		threading = cycle(p.Warp.Threading)
+	}
+	return p.drawn(threading, cycle)
+}
+
+// cycle is what of an order comes again.
+func cycle(o order.Order) []order.Run {
+	if o.Filler() == 0 {
+		return o.Runs(0)
+	}
+	return o.FillRuns()
+}
+
+func (p *Plan) drawn(threading []order.Run, picks func(order.Order) []order.Run) (*draft.Draft, bool) {
 	d := &draft.Draft{
 		Name: p.Name, Shafts: p.Shafts(), Treadles: len(p.Drafting.Ups), Shed: p.Loom.Shed,
-		Origin: p.Drafting.File, Threading: threaded(p.Warp.Threading, ends),
+		Origin: p.Drafting.File, Threading: threaded(threading),
 	}
 	for _, up := range p.Drafting.Ups {
 		d.Ties = append(d.Ties, draft.TieFor(d.Shed, up, d.Shafts))
 	}
-	d.Treadling, d.Lifts = picked(p.Drafting.Treadling, picks), picked(p.Drafting.LiftPlan, picks)
+	d.Treadling, d.Lifts = picked(picks(p.Drafting.Treadling)), picked(picks(p.Drafting.LiftPlan))
 	return d, d.Ends() > 0 && d.Picks() > 0
 }
 
 // threaded is the shaft of each end.
-func threaded(o order.Order, fill int) []int {
+func threaded(runs []order.Run) []int {
 	var out []int
-	for _, run := range o.Runs(fill) {
+	for _, run := range runs {
 		for range run.Count {
 			out = append(out, run.Shaft)
 		}
@@ -67,9 +90,9 @@ func threaded(o order.Order, fill int) []int {
 }
 
 // picked is the set of each pick.
-func picked(o order.Order, fill int) []draft.Set {
+func picked(runs []order.Run) []draft.Set {
 	var out []draft.Set
-	for _, run := range o.Runs(fill) {
+	for _, run := range runs {
 		for range run.Count {
 			out = append(out, draft.Set(run.Set))
 		}

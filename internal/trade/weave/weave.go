@@ -13,8 +13,8 @@ import (
 
 // The limits of a weave. They are far beyond any hand loom.
 const (
-	MostThreads = 1 << 20 // ends, and picks
-	MostCells   = 1 << 33 // crossings: a gigabyte
+	MostThreads       = 1 << 20 // ends, and picks
+	MostCells   int64 = 1 << 33 // crossings: a gigabyte
 )
 
 // Weave is a matrix of interlacements. As a repeat it goes on in both ways without
@@ -44,7 +44,7 @@ func New(picks, ends int) *Weave {
 
 // Fits reports whether a weave of that size is within the limits.
 func Fits(picks, ends int) bool {
-	return picks >= 0 && ends >= 0 && picks <= MostThreads && ends <= MostThreads && picks*ends <= MostCells
+	return picks >= 0 && ends >= 0 && picks <= MostThreads && ends <= MostThreads && int64(picks)*int64(ends) <= MostCells
 }
 
 // like is an empty weave that is bounded as w is.
