@@ -82,6 +82,8 @@ func (d *drawer) items(items []scene.Item, dx, dy float64, clip scene.Box) {
 		switch it := it.(type) {
 		case scene.Text:
 			d.text(it, dx, dy, clip)
+		case scene.Picture:
+			d.cells(it, dx, dy, clip)
 		case scene.Group:
 			d.group(it, dx+it.X, dy+it.Y, clip)
 		default:

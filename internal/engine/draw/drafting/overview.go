@@ -1,0 +1,111 @@
+package drafting
+
+import (
+	"sley/internal/engine/draw/letter"
+	"sley/internal/engine/draw/scene"
+)
+
+// overview is the page that shows which part of a draft is on which page.
+func (s *sheet) overview(p plan, of int) scene.Page {
+	page := s.blank(1, of, "")
+	w, h := s.room()
+	list := s.list(p, w)
+	box := s.reduced(scene.Box{X: margin, Y: margin + head, Width: w, Height: h - list.high() - 2*gap})
+	s.size(p.cell)
+	page.Items = append(page.Items, scene.Picture{X: box.X, Y: box.Y, Width: box.Width, Height: box.Height, Cells: s.onPage()})
+	page.Items = append(page.Items, s.outlines(p, box)...)
+	page.Items = append(page.Items, list.items(margin, box.Bottom()+2*gap)...)
+	return page
+}
+
+// outlines are the parts on a picture of the whole, with their names; the lines run
+// through the middle of what two parts share.
+func (s *sheet) outlines(p plan, box scene.Box) []scene.Item {
+	f := frame{box: box, left: s.left, upside: s.upside}
+	across, down := box.Width/s.cols.long(0, s.Ends()), box.Height/s.rows.long(0, s.Picks())
+	us, vs := seams(s.cols, p.cols, across), seams(s.rows, p.rows, down)
+	var items, names []scene.Item
+	pen := scene.Pen{Width: 0.9, Ink: white}
+	for _, width := range []float64{0.9, 0.4} {
+		pen.Width = width
+		path := scene.Path{Pen: pen}
+		for _, u := range us {
+			path = f.line(path, u, 0, u, box.Height)
+		}
+		for _, v := range vs {
+			path = f.line(path, 0, v, box.Width, v)
+		}
+		items = append(items, path)
+		pen.Ink = black
+	}
+	for i := range p.rows {
+		for j := range p.cols {
+			names = append(names, plate(f, (us[j]+us[j+1])/2, (vs[i]+vs[i+1])/2, s.name(p, i, j))...)
+		}
+	}
+	return append(items, names...)
+}
+
+// seams are where the lines of an overview run along one side.
+func seams(a axis, parts [][2]int, scale float64) []float64 {
+	out := []float64{0}
+	for _, p := range parts[1:] {
+		out = append(out, scale*(a.edges[p[0]]+a.edges[p[0]+overlap])/2)
+	}
+	return append(out, scale*a.edges[a.n()])
+}
+
+// plate is a name on white ground.
+func plate(f frame, u, v float64, text string) []scene.Item {
+	w := letter.Width(text, bold, pt)/2 + air
+	return []scene.Item{
+		f.rect(u-w, v-high/2-air, u+w, v+high/2+air, white, scene.Solid(0.2)),
+		f.say(u, v, scene.Middle, bold, text),
+	}
+}
+
+// listing is lines of text in columns.
+type listing struct {
+	lines   []string
+	columns int
+	wide    float64
+}
+
+// list is what each part shows, as they lie on the page.
+func (s *sheet) list(p plan, room float64) listing {
+	l := listing{columns: 1, wide: room}
+	if s.words.Part == nil {
+		return l
+	}
+	longest := 0.0
+	for i := range p.rows {
+		for j := range p.cols {
+			text := s.words.Part(s.name(p, i, j), numbered(p.cols[j], s.endNumber), numbered(p.rows[i], s.pickNumber))
+			l.lines, longest = append(l.lines, text), max(longest, wide(text))
+		}
+	}
+	l.columns = max(int(room/(longest+signApart)), 1)
+	l.wide = room / float64(l.columns)
+	return l
+}
+
+// numbered is the least and the greatest number of a range.
+func numbered(r [2]int, num func(int) int) [2]int {
+	a, b := num(r[0]), num(r[1]-1)
+	return [2]int{min(a, b), max(a, b)}
+}
+
+func (l listing) rows() int     { return (len(l.lines) + l.columns - 1) / l.columns }
+func (l listing) high() float64 { return line * float64(l.rows()) }
+
+func (l listing) items(x, y float64) []scene.Item {
+	var items []scene.Item
+	for i, text := range l.lines {
+		column, row := i/l.rows(), i%l.rows()
+		items = append(items, scene.Text{
+			X: x + float64(column)*l.wide, Y: y + line*float64(row) + line - 0.6, Size: pt,
+			Text: letter.Fit(text, plain, pt, l.wide-signApart/2),
+		})
+	}
+	return items
+}
