@@ -136,7 +136,7 @@ var joining = scene.Pen{Width: 0.35}
 
 // below draws a bracket under columns, aside one beside rows.
 func (s *sheet) below(c0, c1 int, name string) {
-	u0, u1, v := s.u(c0), s.u(c1), s.v(s.r1)+s.foot()-gap-joint
+	u0, u1, v := s.u(c0), s.u(c1), s.v(s.r1)+s.foot()-joint
 	path := s.line(s.line(s.line(scene.Path{Pen: joining}, u0, v+0.2, u0, v+1.6), u0, v+1, u1, v+1), u1, v+0.2, u1, v+1.6)
 	s.add(path, s.say((u0+u1)/2, v+joint-high/2-0.4, scene.Middle, bold, name))
 }

@@ -1,9 +1,8 @@
-package drafting_test
+package drafting
 
 import (
 	"fmt"
 
-	"sley/internal/engine/draw/drafting"
 	"sley/internal/trade/draft"
 	"sley/internal/trade/loom"
 	"sley/internal/trade/qty"
@@ -12,7 +11,7 @@ import (
 // The drafts that the drawings are tried on: structures as handbooks name them, with
 // the cloths of the demo.
 
-var words = drafting.Words{
+var words = Words{
 	Heading: "Galley towels: the draft",
 	Page:    func(page, of int) string { return fmt.Sprintf("page %d of %d", page, of) },
 	Ends:    "ends", Picks: "picks", Shafts: "shafts", Treadles: "treadles",

@@ -106,11 +106,16 @@ func (g *drawing) pickNumbers() {
 	for _, r := range labelled(g.r0, g.r1, middle, g.pickNumber, high+air, threadSteps) {
 		g.add(g.say(u, middle(r), scene.Start, plain, number(g.pickNumber(r))))
 	}
-	if g.head && g.side {
-		g.word(u, g.top(true)-line/2-gap/2, scene.Start, g.words.Picks)
-		return
+	g.word(u, g.pickWord(), scene.Start, g.words.Picks)
+}
+
+// pickWord is where the word of the picks stands: above their numbers, or below them
+// where the numbers of the ends are above.
+func (g *drawing) pickWord() float64 {
+	if g.head {
+		return g.top(true) - line/2 - gap/2
 	}
-	g.word(g.u(g.c1)+2*air, line/2, scene.Start, g.words.Picks)
+	return g.v(g.r1) + air + high/2
 }
 
 // inside is the middle of a label moved so that it stays over what it belongs to,

@@ -71,6 +71,9 @@ func (g *drawing) top(head bool) float64 {
 // foot is the room below the cells.
 func (g *drawing) foot() float64 {
 	room := gap
+	if g.words.Picks != "" {
+		room = line
+	}
 	if len(g.marks.Ends) > 0 {
 		room += pointer
 	}

@@ -25,6 +25,8 @@ const (
 	// few is how many parts cells are made smaller for, and MostParts how many parts
 	// a draft is cut into at most: more would be nobody's to join.
 	few       = 12
+	easy      = 1.6 // mm
+	step      = 0.1 // mm
 	MostParts = 48
 	// overlap is how many threads two parts share.
 	overlap = fifth
@@ -33,7 +35,8 @@ const (
 // Pages draws a draft on paper, upright or turned, on one page where cells can be at
 // least Least. A larger draft is cut into parts that share some threads where they
 // join, with a page before them that shows which part is where; one of more than
-// MostParts parts is one page with a picture of the cloth, which says so.
+// MostParts parts is one page with a picture of the cloth, which says so. Numbers and
+// a size of cells that would make a draft too large are not heeded.
 func Pages(d *draft.Draft, look Look, marks Marks, paper scene.Size, words Words) ([]scene.Page, Fit) {
 	if none(d) || d.Ends() > MostDots/d.Picks() || min(paper.Width, paper.Height) < 4*margin {
 		return nil, Fit{Refused: true}
@@ -49,17 +52,43 @@ func Pages(d *draft.Draft, look Look, marks Marks, paper scene.Size, words Words
 		return s.single(cell), Fit{Cell: cell, Across: 1, Down: 1}
 	}
 	g.seams = true
-	for _, cell := range s.cells() {
-		a, b := upright.cut(cell), lying.cut(cell)
-		s, p := upright, a
-		if b.parts() < a.parts() {
-			s, p = lying, b
+	s, p := fewest(upright, lying)
+	if p.parts() == 0 || p.parts() > MostParts {
+		if look.Numbers || look.Cell > 0 {
+			look.Numbers, look.Cell = false, 0
+			return Pages(d, look, marks, paper, words)
 		}
-		if n := p.parts(); n > 0 && (n <= few || cell == s.smallest() && n <= MostParts) {
-			return s.several(p), Fit{Cell: cell, Across: len(p.cols), Down: len(p.rows)}
-		}
+		return upright.cloth(), Fit{Cloth: true, Across: 1, Down: 1}
 	}
-	return upright.cloth(), Fit{Cloth: true, Across: 1, Down: 1}
+	return s.several(p), Fit{Cell: p.cell, Across: len(p.cols), Down: len(p.rows)}
+}
+
+// fewest cuts a draft into few parts: with cells that can be read at ease, or smaller
+// ones where that takes too many; and then as large as so many parts allow.
+func fewest(upright, lying *sheet) (*sheet, plan) {
+	cell := max(easy, upright.smallest())
+	s, p := better(upright, lying, cell)
+	for p.parts() > few && cell > upright.smallest() {
+		cell = max(tenths(cell-step), upright.smallest())
+		s, p = better(upright, lying, cell)
+	}
+	for s.look.Cell == 0 && p.cell+step <= greatest {
+		larger := s.cut(tenths(p.cell + step))
+		if larger.parts() != p.parts() {
+			break
+		}
+		p = larger
+	}
+	return s, p
+}
+
+// better is the way to lay the paper that takes fewer parts.
+func better(upright, lying *sheet, cell float64) (*sheet, plan) {
+	a, b := upright.cut(cell), lying.cut(cell)
+	if b.parts() > 0 && (b.parts() < a.parts() || a.parts() == 0) {
+		return lying, b
+	}
+	return upright, a
 }
 
 // sheet is paper for a drawing.
@@ -86,8 +115,8 @@ func (s *sheet) largest() float64 {
 		most = least
 	}
 	w, h := s.room()
-	for tenths := math.Floor(10*(most-least) + 1e-6); tenths >= 0; tenths-- {
-		cell := least + tenths/10
+	for n := math.Floor(10*(most-least) + 1e-6); n >= 0; n-- {
+		cell := least + n/10
 		s.size(cell)
 		if wide, high := s.extent(s.whole()); wide <= w && high <= h {
 			return cell
@@ -96,15 +125,8 @@ func (s *sheet) largest() float64 {
 	return 0
 }
 
-// cells are the sizes to try for several pages, the largest first.
-func (s *sheet) cells() []float64 {
-	least := s.smallest()
-	var out []float64
-	for cell := 2.0; cell > least+0.05 && s.look.Cell == 0; cell -= 0.2 {
-		out = append(out, cell)
-	}
-	return append(out, least)
-}
+// tenths is a length to the tenth of a millimetre.
+func tenths(mm float64) float64 { return math.Round(10*mm) / 10 }
 
 // page is a page with its heading and its key; name is that of the part on it.
 func (s *sheet) page(n, of int, name string) scene.Page {
