@@ -36,7 +36,7 @@ func agreed() map[string]scene.Page {
 		"twill": {twill(), Look{}}, "towel": {towel(), Look{Bars: true, Numbers: true}},
 		"houndstooth": {houndstooth(), Look{Cells: Colours, Alone: true, Face: Back}}, "squares": {houndstooth(), Look{Cells: Both}},
 		"rib":     {rib(), Look{Cells: Colours, ToScale: true, Bars: true}},
-		"picture": {large(300), Look{Cells: Colours, Cell: 0.8}},
+		"picture": {large(230), Look{Cells: Colours, Cell: 0.8}},
 	} {
 		out[name], _ = Draw(c.d, c.look, marks, words)
 	}

@@ -82,9 +82,9 @@ func (s *sheet) several(p plan) []scene.Page {
 	pages := []scene.Page{s.overview(p, of)}
 	for i := range p.rows {
 		for j := range p.cols {
-			page := s.page(len(pages)+1, of, s.name(p, i, j))
-			w, _ := s.room()
 			one := s.partOf(p, i, j)
+			page := s.page(len(pages)+1, of, s.name(p, i, j), one.head && one.side)
+			w, _ := s.room()
 			wide, _ := s.extent(one)
 			s.draw(one, margin+(w-wide)/2, margin+head)
 			s.join(p, i, j)

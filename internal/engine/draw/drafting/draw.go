@@ -38,7 +38,7 @@ func Draw(d *draft.Draft, look Look, marks Marks, words Words) (scene.Page, bool
 	}
 	w, h := g.fitted(cell)
 	room := max(w, narrow)
-	rows := flowed(g.key(), room)
+	rows := flowed(g.key(true), room)
 	page := scene.Page{Width: room + 2*border, Height: h + 2*border + keyLine*float64(len(rows))}
 	top := border
 	if words.Heading != "" {

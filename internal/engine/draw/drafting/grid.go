@@ -134,7 +134,7 @@ func (g *drawing) shaftNumbers() {
 	for _, i := range labelled(0, g.Shafts, middle, func(i int) int { return i + 1 }, high+air, shaftSteps) {
 		g.add(g.say(g.u(g.c0)-air, middle(i), scene.End, plain, number(i+1)))
 	}
-	g.word(g.u(g.c0)-g.beside()-air, g.top(true)+high/2+air, scene.End, g.words.Shafts)
+	g.word(g.u(g.c0)-g.pointers()-air, g.top(true)+high/2+air, scene.End, g.words.Shafts)
 }
 
 // treadleNumbers stand above the tie-up; those of a lift plan just above it, since

@@ -35,8 +35,9 @@ func (g *drawing) letter(index int) string {
 	return string(rune('A' + i))
 }
 
-// key is the signs that the drawing needs and that have words.
-func (g *drawing) key() []sign {
+// key is the signs that the drawing needs and that have words; tie says whether its
+// tie-up is drawn.
+func (g *drawing) key(tie bool) []sign {
 	var all []sign
 	if g.look.Cells == Filled {
 		all = append(all, sign{g.words.Filled, square(black)})
@@ -44,7 +45,9 @@ func (g *drawing) key() []sign {
 	if g.look.Cells == Both {
 		all = append(all, sign{g.words.Filled, dotted})
 	}
-	all = append(all, g.tieKey()...)
+	if tie {
+		all = append(all, g.tieKey()...)
+	}
 	all = append(all, g.markKey()...)
 	if g.look.Bars || g.look.Cells != Filled {
 		for _, k := range g.used {

@@ -24,21 +24,25 @@ func (g *drawing) bar() float64 {
 func (g *drawing) outer() float64 {
 	room := max(wide(g.words.Ends)+air, g.beside())
 	if !g.look.Alone {
-		room = max(room, wide(number(g.Shafts)), g.beside()+wide(g.words.Shafts)+air)
+		room = max(room, wide(number(g.Shafts)), g.pointers()+wide(g.words.Shafts)+air)
 	}
 	return room + air
 }
 
 // beside is what marks take beside the rows.
 func (g *drawing) beside() float64 {
-	room := 0.0
-	if len(g.marks.Picks) > 0 {
-		room += pointer
-	}
 	if g.seams {
-		room += jointWide
+		return g.pointers() + jointWide
 	}
-	return room
+	return g.pointers()
+}
+
+// pointers is what marks that point at picks take.
+func (g *drawing) pointers() float64 {
+	if len(g.marks.Picks) > 0 {
+		return pointer
+	}
+	return 0
 }
 
 // inner is the room beyond treadling or cells: for the numbers of the picks and the

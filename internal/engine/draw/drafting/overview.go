@@ -40,7 +40,9 @@ func (s *sheet) outlines(p plan, box scene.Box) []scene.Item {
 	}
 	for i := range p.rows {
 		for j := range p.cols {
-			names = append(names, plate(f, (us[j]+us[j+1])/2, (vs[i]+vs[i+1])/2, s.name(p, i, j))...)
+			name := s.name(p, i, j)
+			u := inside((us[j]+us[j+1])/2, letter.Width(name, bold, pt)+2*air, 0, box.Width)
+			names = append(names, plate(f, u, (vs[i]+vs[i+1])/2, name)...)
 		}
 	}
 	return append(items, names...)

@@ -100,7 +100,7 @@ type sheet struct {
 // room is what the drawing may take of a page.
 func (s *sheet) room() (w, h float64) {
 	w = s.paper.Width - 2*margin
-	return w, s.paper.Height - 2*margin - head - keyLine*float64(len(flowed(s.key(), w)))
+	return w, s.paper.Height - 2*margin - head - keyLine*float64(len(flowed(s.key(true), w)))
 }
 
 // smallest is the smallest cell of this drawing: what was asked for, or what can be
@@ -128,11 +128,12 @@ func (s *sheet) largest() float64 {
 // tenths is a length to the tenth of a millimetre.
 func tenths(mm float64) float64 { return math.Round(10*mm) / 10 }
 
-// page is a page with its heading and its key; name is that of the part on it.
-func (s *sheet) page(n, of int, name string) scene.Page {
+// page is a page with its heading and its key; name is that of the part on it, tie
+// whether the tie-up is.
+func (s *sheet) page(n, of int, name string, tie bool) scene.Page {
 	w, h := s.room()
 	p := s.blank(n, of, name)
-	p.Items = append(p.Items, set(flowed(s.key(), w), margin, margin+head+h, w)...)
+	p.Items = append(p.Items, set(flowed(s.key(tie), w), margin, margin+head+h, w)...)
 	return p
 }
 
@@ -154,7 +155,7 @@ func (s *sheet) blank(n, of int, name string) scene.Page {
 // single is the whole draft on one page.
 func (s *sheet) single(cell float64) []scene.Page {
 	s.size(cell)
-	page := s.page(1, 1, "")
+	page := s.page(1, 1, "", true)
 	w, _ := s.room()
 	wide, _ := s.extent(s.whole())
 	s.draw(s.whole(), margin+(w-wide)/2, margin+head)
@@ -167,7 +168,7 @@ func (s *sheet) cloth() []scene.Page {
 	s.words.Filled = "" // cells cannot be told apart
 	s.marks = Marks{}
 	s.look.Alone = true
-	page := s.page(1, 1, "")
+	page := s.page(1, 1, "", true)
 	w, h := s.room()
 	note := letter.Wrap(s.words.Cloth, plain, pt, w)
 	for i, text := range note {

@@ -28,7 +28,10 @@ func TestFromTwoToFortyShafts(t *testing.T) {
 			d.Shafts = shafts
 		}
 		for name, paper := range map[string]scene.Size{"A4": scene.A4, "Letter": scene.Letter} {
-			for _, look := range []Look{{}, {Bars: true, Numbers: size[0] == 30}, {Below: true, TieUpLeft: true, Upwards: true, FromRight: true}, {LiftPlan: true}} {
+			for i, look := range []Look{{}, {Bars: true, Numbers: true}, {Below: true, TieUpLeft: true, Upwards: true, FromRight: true}, {LiftPlan: true}} {
+				if size[0] == 400 && (shafts/3+i)%4 != 0 {
+					continue // thirteen pages each: one manner is enough
+				}
 				pages, fit := Pages(d, look, Marks{}, paper, words)
 				if fit.Cloth || fit.Refused || fit.Cell < Least || len(pages) == 0 {
 					t.Errorf("%d shafts, %v on %s: %+v", shafts, size, name, fit)

@@ -18,35 +18,66 @@ func (g *drawing) over(p scene.Path, pen scene.Pen) {
 }
 
 // repeat frames one repeat in the drawdown, and its ends and picks in threading and
-// treadling.
+// treadling. Where a repeat goes on in another part its frame is open.
 func (g *drawing) repeat() {
-	from, to, ok := g.span(g.marks.Repeat.End, g.marks.Repeat.Ends, g.Ends(), g.column, g.c0, g.c1)
-	first, last, also := g.span(g.marks.Repeat.Pick, g.marks.Repeat.Picks, g.Picks(), g.row, g.r0, g.r1)
-	pen := scene.Pen{Width: min(max(g.cell/5, 0.35), 0.7)}
-	if ok && also {
-		g.over(g.oblong(scene.Path{}, g.u(from), g.v(first), g.u(to), g.v(last)), pen)
-	}
-	if whole := g.marks.Repeat.Ends > 0 && g.marks.Repeat.Picks > 0; !whole {
+	r := g.marks.Repeat
+	if r.Ends < 1 || r.Picks < 1 {
 		return
 	}
-	if ok && g.head {
-		g.over(g.oblong(scene.Path{}, g.u(from), g.threadingAt(g.Shafts), g.u(to), g.threadingAt(0)), pen)
+	cols := g.stretch(r.End, r.Ends, g.Ends(), g.column, g.u, g.c0, g.c1)
+	rows := g.stretch(r.Pick, r.Picks, g.Picks(), g.row, g.v, g.r0, g.r1)
+	if cols.drawn && rows.drawn {
+		g.frameOf(cols, rows)
 	}
-	if also && g.side {
-		g.over(g.oblong(scene.Path{}, g.treadleAt(1), g.v(first), g.treadleAt(g.across()+1), g.v(last)), pen)
+	if cols.drawn && g.head {
+		g.frameOf(cols, stretch{from: g.threadingAt(g.Shafts), to: g.threadingAt(0)})
+	}
+	if rows.drawn && g.side {
+		g.frameOf(stretch{from: g.treadleAt(1), to: g.treadleAt(g.across() + 1)}, rows)
 	}
 }
 
-// span is the columns or rows of some threads, within a part; ok is false where
-// none of them lie in it.
-func (g *drawing) span(at, n, all int, place func(int) int, low, high int) (from, to int, ok bool) {
-	first, last := max(at, 0), min(at+n, all)-1
-	if last < first {
-		return 0, 0, false
+// stretch is a side of a frame: where it runs, and at which of its ends it goes on in
+// another part.
+type stretch struct {
+	from, to      float64
+	before, after bool
+	drawn         bool
+}
+
+func (g *drawing) stretch(at, n, all int, place func(int) int, where func(int) float64, low, high int) stretch {
+	from, to, ok := g.span(at, n, all, place, low, high)
+	if !ok {
+		return stretch{}
 	}
-	a, b := place(first), place(last)
-	from, to = max(min(a, b), low), min(max(a, b)+1, high)
-	return from, to, from < to
+	a, b, _ := g.span(at, n, all, place, 0, all)
+	return stretch{where(from), where(to), a < from, b > to, true}
+}
+
+// frameOf draws a frame on its halo, without the sides at which it goes on.
+func (g *drawing) frameOf(cols, rows stretch) {
+	pen := scene.Pen{Width: min(max(g.cell/5, 0.35), 0.7)}
+	if !cols.before && !cols.after && !rows.before && !rows.after {
+		g.over(g.oblong(scene.Path{}, cols.from, rows.from, cols.to, rows.to), pen)
+		return
+	}
+	var p scene.Path
+	u0, u1 := cols.from, cols.to
+	if !cols.before {
+		p = g.line(p, u0, rows.from, u0, rows.to)
+		u0 -= pen.Width / 2 // closes the corner
+	}
+	if !cols.after {
+		p = g.line(p, u1, rows.from, u1, rows.to)
+		u1 += pen.Width / 2
+	}
+	if !rows.before {
+		p = g.line(p, u0, rows.from, u1, rows.from)
+	}
+	if !rows.after {
+		p = g.line(p, u0, rows.to, u1, rows.to)
+	}
+	g.over(p, pen)
 }
 
 // floats strikes through floats: those of the face that is drawn with a whole stroke,
@@ -126,4 +157,16 @@ func (g *drawing) triangle(u0, v0, u1, v1, u2, v2 float64) scene.Polyline {
 	return scene.Polyline{Closed: true, Fill: madder, Points: []scene.Point{
 		{X: g.x(u0), Y: g.y(v0)}, {X: g.x(u1), Y: g.y(v1)}, {X: g.x(u2), Y: g.y(v2)},
 	}}
+}
+
+// span is the columns or rows of some threads, within a part; ok is false where
+// none of them lie in it.
+func (g *drawing) span(at, n, all int, place func(int) int, low, high int) (from, to int, ok bool) {
+	first, last := max(at, 0), min(at+n, all)-1
+	if last < first {
+		return 0, 0, false
+	}
+	a, b := place(first), place(last)
+	from, to = max(min(a, b), low), min(max(a, b)+1, high)
+	return from, to, from < to
 }
