@@ -16,7 +16,6 @@ type axis struct {
 
 func (a axis) n() int                    { return len(a.edges) - 1 }
 func (a axis) long(from, to int) float64 { return a.edges[to] - a.edges[from] }
-func (a axis) middle(i int) float64      { return (a.edges[i] + a.edges[i+1]) / 2 }
 
 // even is threads all as far apart.
 func even(n int, cell float64) axis {

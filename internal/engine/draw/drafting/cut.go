@@ -75,23 +75,30 @@ func evenly(from, to int, num func(int) int) int {
 	return to
 }
 
-// several are the overview and a page for each part, row by row.
+// eachPart visits the parts as they lie on the page, row by row from the top left.
+func (s *sheet) eachPart(p plan, visit func(i, j int)) {
+	for i := range p.rows {
+		for j := range p.cols {
+			visit(turned(i, len(p.rows), s.upside), turned(j, len(p.cols), s.left))
+		}
+	}
+}
+
+// several are the overview and a page for each part.
 func (s *sheet) several(p plan) []scene.Page {
 	s.size(p.cell)
 	of := p.parts() + 1
 	pages := []scene.Page{s.overview(p, of)}
-	for i := range p.rows {
-		for j := range p.cols {
-			one := s.partOf(p, i, j)
-			page := s.page(len(pages)+1, of, s.name(p, i, j), one.head && one.side)
-			w, _ := s.room()
-			wide, _ := s.extent(one)
-			s.draw(one, margin+(w-wide)/2, margin+head)
-			s.join(p, i, j)
-			page.Items = append(page.Items, s.items...)
-			pages = append(pages, page)
-		}
-	}
+	s.eachPart(p, func(i, j int) {
+		one := s.partOf(p, i, j)
+		page := s.page(len(pages)+1, of, s.name(p, i, j), one.head && one.side)
+		w, _ := s.room()
+		wide, _ := s.extent(one)
+		s.draw(one, margin+(w-wide)/2, margin+head)
+		s.join(p, i, j)
+		page.Items = append(page.Items, s.items...)
+		pages = append(pages, page)
+	})
 	return pages
 }
 
@@ -106,12 +113,7 @@ func (s *sheet) partOf(p plan, i, j int) part {
 // name is what a part is called: a letter for its column and a number for its row, as
 // they lie on the page.
 func (s *sheet) name(p plan, i, j int) string {
-	if s.left {
-		j = len(p.cols) - 1 - j
-	}
-	if s.upside {
-		i = len(p.rows) - 1 - i
-	}
+	i, j = turned(i, len(p.rows), s.upside), turned(j, len(p.cols), s.left)
 	return string(rune('A'+j%26)) + number(i+1)
 }
 

@@ -11,8 +11,9 @@ import "sley/internal/trade/draft"
 
 type (
 	// Look is how a draft is drawn; the zero Look is threading above, tie-up on the
-	// right, ends numbered from the left, the first pick next to the top, cells
-	// filled.
+	// right, ends numbered from the left, the first pick at the top, cells filled.
+	// Ends always lie from left to right on the front. Below, TieUpLeft, Numbers,
+	// LiftPlan and Bars are of a whole draft and mean nothing Alone.
 	Look struct {
 		Alone     bool // the drawdown alone
 		Face      Face // of the drawdown alone; a whole draft shows its front

@@ -110,12 +110,12 @@ func (g *drawing) pickNumbers() {
 }
 
 // pickWord is where the word of the picks stands: above their numbers, or below them
-// where the numbers of the ends are above.
+// where other numbers are above, or the word of the treadles is too near.
 func (g *drawing) pickWord() float64 {
-	if g.head {
+	if high := g.cell*float64(g.Shafts) + gap/2; g.head && g.lifts == nil && high >= line {
 		return g.top(true) - line/2 - gap/2
 	}
-	return g.v(g.r1) + air + high/2
+	return g.v(g.r1) + line/2 + air
 }
 
 // inside is the middle of a label moved so that it stays over what it belongs to,
@@ -151,9 +151,15 @@ func (g *drawing) treadleNumbers() {
 	for _, i := range labelled(0, g.across(), middle, func(i int) int { return i + 1 }, room, shaftSteps) {
 		g.add(g.say(middle(i), v, scene.Middle, plain, number(i+1)))
 	}
-	if g.lifts == nil {
-		g.word(g.treadleAt(g.across()+1)+2*air, v, scene.Start, g.words.Treadles)
+	g.word(g.treadleAt(g.across()+1)+2*air, v, scene.Start, g.treadleWord())
+}
+
+// treadleWord is the word beside the numbers of treadling or lift plan.
+func (g *drawing) treadleWord() string {
+	if g.lifts != nil {
+		return g.words.Shafts
 	}
+	return g.words.Treadles
 }
 
 // word writes a word, where there is one.

@@ -52,15 +52,7 @@ func (g *drawing) inner() float64 {
 	if g.look.Alone {
 		return room + 2*air
 	}
-	return max(room, g.treadleWord()) + 2*air
-}
-
-// treadleWord is what the word of the treadles takes beside their numbers.
-func (g *drawing) treadleWord() float64 {
-	if g.lifts != nil {
-		return 0
-	}
-	return wide(g.words.Treadles)
+	return max(room, wide(g.treadleWord())) + 2*air
 }
 
 // top is the room above the cells of a part: the numbers of the ends and, with the
@@ -76,7 +68,7 @@ func (g *drawing) top(head bool) float64 {
 func (g *drawing) foot() float64 {
 	room := gap
 	if g.words.Picks != "" {
-		room = line
+		room = line + air
 	}
 	if len(g.marks.Ends) > 0 {
 		room += pointer

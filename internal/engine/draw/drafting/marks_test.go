@@ -50,8 +50,10 @@ func covers(strokes [][4]float64, ends, picks []float64) [][2]int {
 func TestFloatsAreStruckThrough(t *testing.T) {
 	d := twill() // 16 ends, 16 picks
 	floats := []Float{
-		{Pick: 3, End: 5, Long: 4, Warp: true, Face: Front}, {Pick: 14, End: 2, Long: 3, Warp: true, Face: Back},
-		{Pick: 7, End: 14, Long: 4, Face: Front}, {Pick: 9, End: 1, Long: 99, Face: Back},
+		{Pick: 3, End: 5, Long: 4, Warp: true, Face: Front},
+		{Pick: 14, End: 2, Long: 3, Warp: true, Face: Back},
+		{Pick: 7, End: 14, Long: 4, Face: Front},
+		{Pick: 9, End: 1, Long: 99, Face: Back},
 	}
 	want := map[Face][][2]int{Front: {{3, 5}, {4, 5}, {5, 5}, {6, 5}, {7, 0}, {7, 1}, {7, 14}, {7, 15}}, Back: {{0, 2}}}
 	for e := range 16 {
@@ -185,6 +187,9 @@ func TestThreadsToScale(t *testing.T) {
 	}
 	if !near(ends.thick[0], 0.8) || !near(picks.thick[0], 0.5) || !near(picks.thick[1], 1) {
 		t.Errorf("thick %v, %v and %v of their places", ends.thick[0], picks.thick[0], picks.thick[1])
+	}
+	if back := picks.reversed(); !near(back.long(11, 12), thin) || !near(back.thick[11], 0.5) || !near(back.thick[10], 1) {
+		t.Errorf("from the other end picks are %v, %v thick", back.edges, back.thick)
 	}
 	whole := ends.long(0, 20) + picks.long(0, 12)
 	if math.Abs(whole/32-4) > 1e-9 {

@@ -24,7 +24,7 @@ func (s *sheet) outlines(p plan, box scene.Box) []scene.Item {
 	f := frame{box: box, left: s.left, upside: s.upside}
 	across, down := box.Width/s.cols.long(0, s.Ends()), box.Height/s.rows.long(0, s.Picks())
 	us, vs := seams(s.cols, p.cols, across), seams(s.rows, p.rows, down)
-	var items, names []scene.Item
+	var items []scene.Item
 	pen := scene.Pen{Width: 0.9, Ink: white}
 	for _, width := range []float64{0.9, 0.4} {
 		pen.Width = width
@@ -38,14 +38,46 @@ func (s *sheet) outlines(p plan, box scene.Box) []scene.Item {
 		items = append(items, path)
 		pen.Ink = black
 	}
-	for i := range p.rows {
-		for j := range p.cols {
-			name := s.name(p, i, j)
-			u := inside((us[j]+us[j+1])/2, letter.Width(name, bold, pt)+2*air, 0, box.Width)
-			names = append(names, plate(f, u, (vs[i]+vs[i+1])/2, name)...)
+	var b plates
+	s.eachPart(p, func(i, j int) { b.put(f, (us[j]+us[j+1])/2, (vs[i]+vs[i+1])/2, s.name(p, i, j)) })
+	return append(items, b.items...)
+}
+
+// plates are names on white ground, none over another.
+type plates struct {
+	taken []scene.Box
+	items []scene.Item
+}
+
+// put sets a name in the middle of its part, or above or below it where another is in
+// its way; where there is no place it is left to the list.
+func (b *plates) put(f frame, u, v float64, name string) {
+	w, h := letter.Width(name, bold, pt)+2*air, high+2*air
+	u = inside(u, w, 0, f.box.Width)
+	for _, off := range []float64{0, 1.1, -1.1, 2.2, -2.2} {
+		at := f.at(u-w/2, v+off*h-h/2, u+w/2, v+off*h+h/2)
+		if holds(f.box, at) && b.free(at) {
+			b.taken = append(b.taken, at)
+			b.items = append(b.items, f.rect(u-w/2, v+off*h-h/2, u+w/2, v+off*h+h/2, white, scene.Solid(0.2)),
+				f.say(u, v+off*h, scene.Middle, bold, name))
+			return
 		}
 	}
-	return append(items, names...)
+}
+
+// holds says whether a box lies in another, give or take a hair.
+func holds(outer, b scene.Box) bool {
+	outer = outer.Inset(-0.01)
+	return outer.Contains(scene.Point{X: b.X, Y: b.Y}) && outer.Contains(scene.Point{X: b.Right(), Y: b.Bottom()})
+}
+
+func (b *plates) free(at scene.Box) bool {
+	for _, other := range b.taken {
+		if common := other.Intersect(at); common.Width > 0 && common.Height > 0 {
+			return false
+		}
+	}
+	return true
 }
 
 // seams are where the lines of an overview run along one side.
@@ -55,15 +87,6 @@ func seams(a axis, parts [][2]int, scale float64) []float64 {
 		out = append(out, scale*(a.edges[p[0]]+a.edges[p[0]+overlap])/2)
 	}
 	return append(out, scale*a.edges[a.n()])
-}
-
-// plate is a name on white ground.
-func plate(f frame, u, v float64, text string) []scene.Item {
-	w := letter.Width(text, bold, pt)/2 + air
-	return []scene.Item{
-		f.rect(u-w, v-high/2-air, u+w, v+high/2+air, white, scene.Solid(0.2)),
-		f.say(u, v, scene.Middle, bold, text),
-	}
 }
 
 // listing is lines of text in columns.
@@ -80,12 +103,10 @@ func (s *sheet) list(p plan, room float64) listing {
 		return l
 	}
 	longest := 0.0
-	for i := range p.rows {
-		for j := range p.cols {
-			text := s.words.Part(s.name(p, i, j), numbered(p.cols[j], s.endNumber), numbered(p.rows[i], s.pickNumber))
-			l.lines, longest = append(l.lines, text), max(longest, wide(text))
-		}
-	}
+	s.eachPart(p, func(i, j int) {
+		text := s.words.Part(s.name(p, i, j), numbered(p.cols[j], s.endNumber), numbered(p.rows[i], s.pickNumber))
+		l.lines, longest = append(l.lines, text), max(longest, wide(text))
+	})
 	l.columns = max(int(room/(longest+signApart)), 1)
 	l.wide = room / float64(l.columns)
 	return l

@@ -109,10 +109,11 @@ func partSays(t *testing.T, overview scene.Page, r *read) (ends, picks [2]int) {
 func TestRangesHoldAllThreads(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		a := axis{edges: []float64{0}}
-		for _, w := range rapid.SliceOfN(rapid.Float64Range(0.4, 3), 1, 300).Draw(t, "places") {
-			a.edges = append(a.edges, a.edges[len(a.edges)-1]+w)
+		widths := rapid.SliceOfN(rapid.Float64Range(0.4, 3), 1, 20).Draw(t, "places")
+		for i := range rapid.IntRange(1, 500).Draw(t, "threads") {
+			a.edges = append(a.edges, a.edges[i]+widths[i%len(widths)])
 		}
-		room, first, last := rapid.Float64Range(40, 200).Draw(t, "room"), rapid.Float64Range(0, 20).Draw(t, "first"), rapid.Float64Range(0, 20).Draw(t, "last")
+		room, first, last := rapid.Float64Range(60, 200).Draw(t, "room"), rapid.Float64Range(0, 20).Draw(t, "first"), rapid.Float64Range(0, 20).Draw(t, "last")
 		got := balanced(a, room, first, last, func(i int) int { return i + 1 })
 		if len(got) == 0 {
 			t.Fatal("no ranges")
@@ -144,6 +145,9 @@ func TestPartsNameTheirNeighbours(t *testing.T) {
 	if fit.Across < 2 || fit.Down < 2 {
 		t.Fatalf("%+v", fit)
 	}
+	if got := names(pages[0]); len(slices.Compact(got)) != fit.Across*fit.Down {
+		t.Errorf("the overview names %v", got)
+	}
 	for i := range fit.Down {
 		for j := range fit.Across {
 			var want []string
@@ -161,10 +165,14 @@ func TestPartsNameTheirNeighbours(t *testing.T) {
 	}
 }
 
-// names are the bold texts below the heading.
+// names are the bold texts below the heading; those of a part lie off its cells.
 func names(p scene.Page) []string {
 	var out []string
-	for _, text := range readPage(p).texts {
+	r := readPage(p)
+	for _, text := range r.texts {
+		if text.Font == bold && r.picture == nil && r.frames[0].Contains(scene.Point{X: text.X, Y: text.Y - high}) {
+			out = append(out, text.Text+" over the cells")
+		}
 		if text.Font == bold && text.Y > margin+head {
 			out = append(out, text.Text)
 		}
