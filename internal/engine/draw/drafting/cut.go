@@ -19,7 +19,7 @@ func (s *sheet) cut(cell float64) plan {
 	beside := s.outer() + s.inner()
 	p := plan{cell: cell}
 	p.cols = balanced(s.cols, w-beside, 0, s.treadling(!s.look.Alone), s.endNumber)
-	p.rows = balanced(s.rows, h-s.foot()-s.top(false), s.top(!s.look.Alone)-s.top(false), 0, s.pickNumber)
+	p.rows = balanced(s.rows, h-s.foot(false)-s.top(false), s.top(!s.look.Alone)-s.top(false), 0, s.pickNumber)
 	return p
 }
 
@@ -138,7 +138,7 @@ var joining = scene.Pen{Width: 0.35}
 
 // below draws a bracket under columns, aside one beside rows.
 func (s *sheet) below(c0, c1 int, name string) {
-	u0, u1, v := s.u(c0), s.u(c1), s.v(s.r1)+s.foot()-joint
+	u0, u1, v := s.u(c0), s.u(c1), s.v(s.r1)+s.foot(s.head)-joint
 	path := s.line(s.line(s.line(scene.Path{Pen: joining}, u0, v+0.2, u0, v+1.6), u0, v+1, u1, v+1), u1, v+0.2, u1, v+1.6)
 	s.add(path, s.say((u0+u1)/2, v+joint-high/2-0.4, scene.Middle, bold, name))
 }

@@ -39,6 +39,7 @@ func Draw(d *draft.Draft, look Look, marks Marks, words Words) (scene.Page, bool
 	w, h := g.fitted(cell)
 	room := max(w, narrow)
 	rows := flowed(g.key(true), room)
+	h += g.keyApart()
 	page := scene.Page{Width: room + 2*border, Height: h + 2*border + keyLine*float64(len(rows))}
 	top := border
 	if words.Heading != "" {
@@ -49,6 +50,14 @@ func Draw(d *draft.Draft, look Look, marks Marks, words Words) (scene.Page, bool
 	page.Items = append(page.Items, g.items...)
 	page.Items = append(page.Items, set(rows, border, top+h, room)...)
 	return page, true
+}
+
+// keyApart keeps the key off the numbers of the ends, where they are below.
+func (g *drawing) keyApart() float64 {
+	if g.upside {
+		return gap
+	}
+	return 0
 }
 
 // fitted makes the cells so large, or as large as a page can be, and gives the size

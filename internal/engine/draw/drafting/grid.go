@@ -109,10 +109,9 @@ func (g *drawing) pickNumbers() {
 	g.word(u, g.pickWord(), scene.Start, g.words.Picks)
 }
 
-// pickWord is where the word of the picks stands: above their numbers, or below them
-// where other numbers are above, or the word of the treadles is too near.
+// pickWord is where the word of the picks stands: above their numbers, or below them.
 func (g *drawing) pickWord() float64 {
-	if high := g.cell*float64(g.Shafts) + gap/2; g.head && g.lifts == nil && high >= line {
+	if g.picksAbove(g.head) {
 		return g.top(true) - line/2 - gap/2
 	}
 	return g.v(g.r1) + line/2 + air

@@ -64,10 +64,10 @@ func (g *drawing) top(head bool) float64 {
 	return line + g.bar() + g.cell*float64(g.Shafts) + gap
 }
 
-// foot is the room below the cells.
-func (g *drawing) foot() float64 {
+// foot is the room below the cells of a part.
+func (g *drawing) foot(head bool) float64 {
 	room := gap
-	if g.words.Picks != "" {
+	if g.words.Picks != "" && !g.picksAbove(head) {
 		room = line + air
 	}
 	if len(g.marks.Ends) > 0 {
@@ -77,6 +77,12 @@ func (g *drawing) foot() float64 {
 		room += joint
 	}
 	return room
+}
+
+// picksAbove says whether the word of the picks stands above their numbers: beside the
+// threading, where no other numbers are and the word of the treadles is not too near.
+func (g *drawing) picksAbove(head bool) bool {
+	return head && g.lifts == nil && g.cell*float64(g.Shafts)+gap/2 >= line
 }
 
 // treadling is the room beside the cells for treadling or lift plan.
@@ -90,7 +96,7 @@ func (g *drawing) treadling(side bool) float64 {
 // extent is how wide and high a part is drawn.
 func (g *drawing) extent(p part) (w, h float64) {
 	w = g.outer() + g.cols.long(p.c0, p.c1) + g.treadling(p.side) + g.inner()
-	return w, g.top(p.head) + g.rows.long(p.r0, p.r1) + g.foot()
+	return w, g.top(p.head) + g.rows.long(p.r0, p.r1) + g.foot(p.head)
 }
 
 // u is where a column begins in the frame, v where a row does.

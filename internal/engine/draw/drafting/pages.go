@@ -100,7 +100,7 @@ type sheet struct {
 // room is what the drawing may take of a page.
 func (s *sheet) room() (w, h float64) {
 	w = s.paper.Width - 2*margin
-	return w, s.paper.Height - 2*margin - head - keyLine*float64(len(flowed(s.key(true), w)))
+	return w, s.paper.Height - 2*margin - head - s.keyApart() - keyLine*float64(len(flowed(s.key(true), w)))
 }
 
 // smallest is the smallest cell of this drawing: what was asked for, or what can be
@@ -133,7 +133,7 @@ func tenths(mm float64) float64 { return math.Round(10*mm) / 10 }
 func (s *sheet) page(n, of int, name string, tie bool) scene.Page {
 	w, h := s.room()
 	p := s.blank(n, of, name)
-	p.Items = append(p.Items, set(flowed(s.key(tie), w), margin, margin+head+h, w)...)
+	p.Items = append(p.Items, set(flowed(s.key(tie), w), margin, margin+head+h+s.keyApart(), w)...)
 	return p
 }
 

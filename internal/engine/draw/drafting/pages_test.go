@@ -29,7 +29,7 @@ func TestFromTwoToFortyShafts(t *testing.T) {
 		}
 		for name, paper := range map[string]scene.Size{"A4": scene.A4, "Letter": scene.Letter} {
 			for i, look := range []Look{{}, {Bars: true, Numbers: true}, {Below: true, TieUpLeft: true, Upwards: true, FromRight: true}, {LiftPlan: true}} {
-				if size[0] == 400 && (shafts/3+i)%4 != 0 {
+				if size[0] == 400 && shafts/3%4 != i || shafts%2 == 1 {
 					continue // thirteen pages each: one manner is enough
 				}
 				pages, fit := Pages(d, look, Marks{}, paper, words)
