@@ -133,6 +133,8 @@ func (e *encoder) items(items []scene.Item, dx, dy float64) {
 		case scene.Text:
 			it.X, it.Y = it.X+dx, it.Y+dy
 			e.text(it)
+		case scene.Picture:
+			e.picture(it, dx, dy)
 		case scene.Group:
 			e.group(it, dx+it.X, dy+it.Y)
 		default:

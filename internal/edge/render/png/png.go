@@ -37,6 +37,20 @@ func Encode(w io.Writer, page scene.Page, dpi float64) error {
 	return nil
 }
 
+// EncodeCells writes cells as a PNG of a dot for each, which says that so many dots
+// make an inch. The error is that there are no cells or more than MaxPixels, or that w
+// cannot be written to.
+func EncodeCells(w io.Writer, cells *image.Paletted, dpi float64) error {
+	if cells.Rect.Empty() || cells.Rect.Dx() > MaxPixels/cells.Rect.Dy() {
+		return fmt.Errorf("png: %d by %d cells are no picture of 1 to %d pixels", cells.Rect.Dx(), cells.Rect.Dy(), MaxPixels)
+	}
+	encoder := png.Encoder{CompressionLevel: png.BestSpeed}
+	if err := encoder.Encode(&sizer{to: w, dpi: dpi}, cells); err != nil {
+		return fmt.Errorf("png: %w", err)
+	}
+	return nil
+}
+
 // Draw is the page as an image on white ground; see Encode.
 func Draw(page scene.Page, dpi float64) (*image.RGBA, error) {
 	if err := page.Validate(); err != nil {
@@ -82,6 +96,8 @@ func (d *drawer) items(items []scene.Item, dx, dy float64, clip scene.Box) {
 		switch it := it.(type) {
 		case scene.Text:
 			d.text(it, dx, dy, clip)
+		case scene.Picture:
+			d.cells(it, dx, dy, clip)
 		case scene.Group:
 			d.group(it, dx+it.X, dy+it.Y, clip)
 		default:

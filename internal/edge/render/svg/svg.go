@@ -2,7 +2,8 @@
 // millimetres, text as text, nothing fetched from elsewhere, and the same scene
 // gives the same bytes. Encode uses no style elements or attributes, so that its
 // drawing may stand inside a page with a strict content security policy;
-// EncodeAlone makes a file of its own, which carries its letters.
+// EncodeAlone makes a file of its own, which carries its letters. A scene.Picture is
+// an image inside the file; such a policy shows it only where it allows "data:".
 package svg
 
 import (
@@ -82,6 +83,8 @@ func (e *encoder) item(it scene.Item, depth int) {
 		e.path(it)
 	case scene.Text:
 		e.text(it)
+	case scene.Picture:
+		e.picture(it)
 	case scene.Group:
 		e.group(it, depth)
 	}

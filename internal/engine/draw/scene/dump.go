@@ -55,6 +55,9 @@ func (d *dump) item(depth int, it Item) {
 		d.line(depth, "path %s%s%s", it.steps(), it.Pen, it.Fill.asFill())
 	case Text:
 		d.line(depth, "text %s %s %q%s", at(it.X, it.Y), it.manner(), it.Text, it.Box.named(" in"))
+	case Picture:
+		d.line(depth, "picture %s size %s cells %d x %d of %d inks, mark %08x", at(it.X, it.Y), at(it.Width, it.Height),
+			it.Cells.Rect.Dx(), it.Cells.Rect.Dy(), len(it.Cells.Palette), it.Mark())
 	case Group:
 		d.line(depth, "group %s%s", at(it.X, it.Y), it.Clip.named(" clip"))
 		d.items(depth+1, it.Items)

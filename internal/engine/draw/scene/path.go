@@ -48,7 +48,7 @@ func (p Path) add(s Segment) Path {
 }
 
 // Outline is the item as a path, for back ends that draw everything as paths; ok
-// is false for Text and Group, which have none.
+// is false for Text, Picture and Group, which have none.
 func Outline(it Item) (path Path, ok bool) {
 	switch it := it.(type) {
 	case Line:

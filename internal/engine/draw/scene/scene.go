@@ -24,8 +24,8 @@ type (
 		Items         []Item
 	}
 
-	// Item is one thing drawn: a Line, Polyline, Rect, Path, Circle, Text or
-	// Group.
+	// Item is one thing drawn: a Line, Polyline, Rect, Path, Circle, Picture, Text
+	// or Group.
 	Item interface{ item() }
 
 	// Line is a straight stroke.

@@ -47,6 +47,8 @@ func validateItem(it Item, depth int) error {
 	switch it := it.(type) {
 	case Text:
 		return it.validate()
+	case Picture:
+		return it.validate()
 	case Rect:
 		if it.Width < 0 || it.Height < 0 {
 			return fmt.Errorf("a rectangle of %v by %v mm", it.Width, it.Height)
