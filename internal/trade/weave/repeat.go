@@ -14,7 +14,7 @@ func (w *Weave) Repeat() *Weave {
 // PickPeriod gives the picks after which the picks come again; all of them where
 // they do not.
 func (w *Weave) PickPeriod() int {
-	return period(w.rowClasses(), !w.Bounded)
+	return Period(w.rowClasses(), !w.Bounded)
 }
 
 // EndPeriod gives the ends after which the ends come again.
@@ -78,10 +78,10 @@ func (w *Weave) EndClasses() (classes []int, n int) {
 	return w.distinctRows().Transpose().PickClasses()
 }
 
-// period is the least p with list[i] = list[i-p] for all i from p on, by the
+// Period is the least p with list[i] = list[i-p] for all i from p on, by the
 // borders of the list (Knuth, Morris, Pratt 1977); divides asks that p divide its
 // length, and is the length where none does.
-func period(list []int, divides bool) int {
+func Period(list []int, divides bool) int {
 	n := len(list)
 	border := make([]int, n+1)
 	for i, k := 1, 0; i < n; i++ {
