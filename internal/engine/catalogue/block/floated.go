@@ -31,7 +31,7 @@ func overshot() *System {
 		return a, b
 	}
 	s := &System{
-		ID: "overshot", Source: fromMemory, Tabby: true, Layers: 1,
+		ID: "overshot", Source: fromMemory, Tabby: true, Ground: true, Layers: 1,
 		shafts: even,
 		unit: func(block, blocks int) []int {
 			a, b := pair(block, blocks)

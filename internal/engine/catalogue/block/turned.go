@@ -25,7 +25,8 @@ func turned(id string, binds []int) *System {
 				// when the binds, read from both ends, add up to the same.
 				down := every(pattern, n, 0, n-at)
 				up := every(others(pattern, blocks), n, 0, at+1)
-				out = append(out, Pick{Binder: up, Pattern: own(pattern, n, 0) &^ down})
+				// Nothing is shared by all blocks, so that a second foot would help nothing.
+				out = append(out, Pick{Binder: up | own(pattern, n, 0)&^down})
 			}
 			return out
 		},
