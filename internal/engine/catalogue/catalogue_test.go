@@ -237,6 +237,38 @@ func TestSatins(t *testing.T) {
 	}
 }
 
+// TestShafts: as many shafts as promised.
+func TestShafts(t *testing.T) {
+	for _, c := range []struct {
+		id, values string
+		want       int
+	}{
+		{"plain", "shafts=8", 8},
+		{"twill", "over=3/2/1/2", 8},
+		{"point-twill", "over=3/3", 6},
+		{"herringbone", "over=4/4; run=8", 8},
+		{"herringbone", "over=4/4; run=3", 6},
+		{"waffle", "shafts=7", 7},
+		{"shaded-twill", "shafts=6", 6},
+		{"shaded-satin", "ends=7; move=3", 7},
+		{"corkscrew", "pairs=4", 9},
+		{"combined-twill", "over=2/2; second=3/1", 8},
+		{"mock-leno", "ends=5", 4},
+		{"mock-leno", "ends=4", 4},
+		{"ms-and-os", "ends=8", 4},
+		{"shadow-weave", "shafts=8", 8},
+		{"many-layers", "layers=5", 10},
+		{"double-twill", "over=2/2", 8},
+		{"satin-stripe", "ends=8; move=3", 10},
+		{"krokbragd", "", 3},
+		{"rep", "units=A B C", 6},
+	} {
+		if d := made(t, c.id, fieldsOf(c.values)...); d.Shafts != c.want {
+			t.Errorf("%s %s: %d shafts, want %d", c.id, c.values, d.Shafts, c.want)
+		}
+	}
+}
+
 // TestNames: what the analysis calls a made weave is what it was made as.
 func TestNames(t *testing.T) {
 	for id, kind := range map[string]structure.Kind{

@@ -52,6 +52,11 @@ const (
 	WeftFaced            // half of plain weave's, so that the weft covers the ends: common practice, no source
 )
 
+// String gives the basis's plain name.
+func (b Basis) String() string {
+	return [...]string{"by-interlacings", "as-plain", "layer", "two-layers", "warp-faced", "weft-faced"}[b]
+}
+
 // Source says where the rule of a basis is from.
 func (b Basis) Source() string {
 	if b == ByInterlacings {

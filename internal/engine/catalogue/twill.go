@@ -59,7 +59,8 @@ func twills() []*Entry {
 
 // twilled gives a twill by its orders of shafts and treadles. Treadle k lifts the
 // shafts of the first pick moved by k, so that with both orders straight the line
-// climbs by one end to the pick, to the right or to the left.
+// climbs by one end to the pick, to the right or to the left. Shafts and treadles that
+// short runs leave out are none of the draft.
 func (m *making) twilled(ends, picks func(n int) []int) *draft.Draft {
 	word := m.word("over")
 	n := len(word)
@@ -78,7 +79,7 @@ func (m *making) twilled(ends, picks func(n int) []int) *draft.Draft {
 	}
 	d := drawn(threading, twillTies(word), treadling)
 	d.Shafts = n
-	return d
+	return d.DropUnused()
 }
 
 func (m *making) leftHanded() bool {

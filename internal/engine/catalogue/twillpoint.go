@@ -26,12 +26,12 @@ func pointedTwills() []*Entry {
 		},
 		{
 			ID: "advancing-twill", Family: Twills, Source: memory,
-			Params: []Param{over("3/2/1/2"), count("run", 3, 24, 4), count("by", 1, 12, 1)},
+			Params: []Param{over("2/1/1/1/1/2"), count("run", 3, 24, 4), count("by", 1, 12, 1)},
 			make:   func(m *making) *draft.Draft { return m.twilled(m.advancing, m.advancing) },
 		},
 		{
 			ID: "advancing-points", Family: Twills, Source: memory,
-			Params: []Param{over("3/2/1/2"), count("run", 3, 12, 4), count("by", 2, 12, 2)},
+			Params: []Param{over("2/1/1/1/1/2"), count("run", 3, 12, 4), count("by", 2, 12, 2)},
 			make:   func(m *making) *draft.Draft { return m.twilled(m.advancingPoints, m.advancingPoints) },
 		},
 	}

@@ -24,9 +24,9 @@ const (
 var palette = []draft.Colour{{R: 0xf0, G: 0xe8, B: 0xd6}, {R: 0x2b, G: 0x3f, B: 0x66}}
 
 // Expand writes a profile out into a draft for a rising shed. Problems: those of
-// Profile.Check; block.most where the system has no room for the blocks, block.shafts
-// and block.treadles where a draft has too few, block.together and block.ground where it
-// cannot weave what a unit of picks asks for. The draft is then nil.
+// Profile.Check; block.shafts and block.treadles where a draft has too few,
+// block.together and block.ground where the system cannot weave what a unit of picks asks
+// for. The draft is then nil.
 func (s *System) Expand(p *Profile, feet Feet) (*draft.Draft, *problem.List) {
 	list := s.check(p)
 	if list.Failed() {
@@ -102,9 +102,6 @@ func (s *System) check(p *Profile) *problem.List {
 	list := p.Check()
 	if list.Failed() {
 		return list
-	}
-	if p.Blocks > s.most() {
-		list.Fail("block.most", "blocks", strconv.Itoa(p.Blocks), problem.Args{"most": s.most(), "system": s.ID})
 	}
 	if shafts := s.shafts(p.Blocks); shafts > draft.MostShafts {
 		list.Fail("block.shafts", "blocks", strconv.Itoa(p.Blocks), s.shaftArgs(p.Blocks, draft.MostShafts))

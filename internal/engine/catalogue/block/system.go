@@ -13,7 +13,6 @@ import (
 type System struct {
 	ID     string
 	Source string
-	Most   int  // blocks it can have; 0: as many as shafts allow
 	Tabby  bool // it has two sheds that weave plain cloth from edge to edge
 	// Together says that any blocks may weave pattern in one pick. Where it is false,
 	// only one can.
@@ -64,19 +63,12 @@ func (s *System) Shafts(blocks int) int { return s.shafts(blocks) }
 // Fit gives the most blocks that those shafts can weave, 0 when not even one.
 func (s *System) Fit(shafts int) int {
 	fit := 0
-	for n := 1; n <= s.most(); n++ {
+	for n := 1; n <= MostBlocks; n++ {
 		if s.shafts(n) <= shafts {
 			fit = n
 		}
 	}
 	return fit
-}
-
-func (s *System) most() int {
-	if s.Most > 0 {
-		return s.Most
-	}
-	return MostBlocks
 }
 
 // Unit gives the shafts of the ends of a unit.
