@@ -88,8 +88,8 @@ var bars = []bar{
 	{
 		from:   []string{"internal/face/present"},
 		to:     []string{"internal/engine", "internal/edge"},
-		but:    []string{"internal/engine/reckon"},
-		reason: "present words what app hands it; of the engines it knows the reckoning alone, because it words its nodes",
+		but:    []string{"internal/engine/reckon", "internal/engine/structure"},
+		reason: "present words what app hands it; of the engines it knows the reckoning and the structure, because it words their nodes and findings",
 	},
 	{
 		from:   []string{"cmd/sley"},
@@ -139,7 +139,7 @@ var modules = []module{
 	{"github.com/google/go-cmp", nil, "differences of values in tests"},
 	{"pgregory.net/rapid", nil, "properties in tests"},
 	{"github.com/rogpeppe/go-internal/testscript", nil, "commands as transcripts in tests"},
-	{"gonum.org/v1/gonum", nil, "a second opinion in tests"},
+	{"gonum.org/v1/gonum", nil, "a second opinion in tests: strong components of which thread lies on which"},
 }
 
 // foreign is why a module that is not in the table is an error.

@@ -63,6 +63,7 @@ func (d *decoder) read() {
 	d.plan.Allowances = d.allowances(linksTable, t.at("allowances"))
 	d.readExtras(t.at("extras"))
 	d.readWarp(t.at("warp"))
+	d.readDraft(t.at("draft"))
 	d.readWeft(t.at("weft"))
 	d.readSampling(t.at("sampling"))
 	d.readWinding(t.at("winding"))

@@ -16,7 +16,7 @@ const formatDoc = "../../../docs/planfile.md"
 // tables with a column of keys.
 var tablesOfDoc = []string{
 	topTable, unitsTable, piecesTable, hemTable, fringeTable, linksTable, yarnTable, skeinTable,
-	warpTable, floatsTable, doubledTable, secondTable, weftTable, samplingTable, windingTable, loomTable,
+	warpTable, floatsTable, doubledTable, secondTable, draftTable, weftTable, samplingTable, windingTable, loomTable,
 	wasteTable, roundingTable, workTable, classTable, builtTable, wovenTable, findTable,
 }
 
@@ -129,5 +129,5 @@ func readRow(t *testing.T, name, key, example string) {
 // needsMore are the faults of an example that only lacks the rest of a file.
 var needsMore = map[string]bool{
 	"yarn.none": true, "order.name-unknown": true, "border.missing": true, "find.piece": true,
-	"skein.length": true, "skein.mass": true, "waste.fringe": true, "key.missing": true,
+	"skein.length": true, "skein.mass": true, "waste.fringe": true, "key.missing": true, "treadling.no-ties": true,
 }

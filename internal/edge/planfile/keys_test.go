@@ -22,6 +22,7 @@ var tablesInFiles = map[string][2]string{
 	floatsTable:   {"sley = 1\n[warp]\nfloating-selvedges = { %s }\n", "warp.floating-selvedges."},
 	doubledTable:  {"sley = 1\n[warp]\ndoubled-edges = { %s }\n", "warp.doubled-edges."},
 	secondTable:   {"sley = 1\n[warp]\nsecond-beam = { %s }\n", "warp.second-beam."},
+	draftTable:    {"sley = 1\n[draft]\n%s\n", "draft."},
 	weftTable:     {"sley = 1\n[weft]\n%s\n", "weft."},
 	samplingTable: {"sley = 1\n[sampling]\n%s\n", "sampling."},
 	windingTable:  {"sley = 1\n[winding]\n%s\n", "winding."},
@@ -84,7 +85,7 @@ func TestEveryKeyIsInTheWholeFile(t *testing.T) {
 	_, places, _ := Decode("plan.toml", []byte(wholeText(t)))
 	seen := map[string]bool{}
 	walk(places.top, func(n *node) { seen[n.key] = true })
-	instead := map[string]bool{"both": true, "in-turn": true, "crimp": true, "per-piece": true, "pegs": true, "mill": true}
+	instead := map[string]bool{"both": true, "in-turn": true, "crimp": true, "per-piece": true, "pegs": true, "mill": true, "wif": true, "lift-plan": true}
 	for name, valid := range keys {
 		for _, key := range valid {
 			if !seen[key] && !instead[key] && name != linksTable && name != pieceLinks {

@@ -16,6 +16,7 @@ const (
 	floatsTable   = "warp.floating-selvedges"
 	doubledTable  = "warp.doubled-edges"
 	secondTable   = "warp.second-beam"
+	draftTable    = "draft"
 	weftTable     = "weft"
 	samplingTable = "sampling"
 	windingTable  = "winding"
@@ -37,7 +38,7 @@ const (
 var keys = map[string][]string{
 	topTable: {
 		"sley", "name", "note", "date", "weave", "wash", "tape", "gap", "header", "units",
-		"pieces", "allowances", "extras", "yarns", "groups", "warp", "weft", "sampling",
+		"pieces", "allowances", "extras", "yarns", "groups", "warp", "draft", "weft", "sampling",
 		"winding", "loom", "rounding", "work", "class", "built", "find",
 	},
 	unitsTable: {"length", "yarn", "weight", "density", "count"},
@@ -60,6 +61,7 @@ var keys = map[string][]string{
 	floatsTable:  {"ends", "yarn"},
 	doubledTable: {"ends", "heddle"},
 	secondTable:  {"take-up", "extra"},
+	draftTable:   {"wif", "tie-up", "treadling", "lift-plan"},
 	weftTable: {
 		"picks", "yarn", "order", "shares", "of-warp", "per-piece", "slack", "crimp", "turn",
 		"reserve", "tail", "hemstitch", "repairs", "bobbin", "bobbin-end",

@@ -334,6 +334,21 @@ var cases = []struct {
 		map[string]string{"dents.left": "50", "dents.right": "50", "dents.first": "51"},
 	},
 	{
+		"picks come whole by the treadling that fills: 6k + 1 from 400 up is 403, 67 repeats",
+		plan{rest: "[draft]\ntie-up = [\"1 2\", \"2 3\", \"3 4\", \"1 4\"]\ntreadling = \"(1 2 3 4 3 2) x fill, 1\"\n"},
+		map[string]string{"pieces[0].picks": "403", "pieces[0].treadlings": "67"},
+	},
+	{
+		"a treadling that does not say what fills is repeated as a whole: 402 of 6",
+		plan{rest: "[draft]\nlift-plan = \"1+2 2+3 3+4 1+4 3+4 2+3\"\n"},
+		map[string]string{"pieces[0].picks": "402", "pieces[0].treadlings": "67"},
+	},
+	{
+		"a motif of the piece's own goes before the treadling",
+		plan{piece: "motif = 10\n", rest: "[draft]\nlift-plan = \"1+2 2+3 3+4\"\n"},
+		map[string]string{"pieces[0].picks": "400", "pieces[0].treadlings": ""},
+	},
+	{
 		"extras are plain lengths added once",
 		plan{rest: "[extras]\n\"one\" = \"3 in\"\n\"other\" = \"4 in\"\n"},
 		map[string]string{"warp.needed": "47 in"},

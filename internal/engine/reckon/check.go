@@ -29,6 +29,7 @@ const mostTight = 50 * qty.Metre
 func (r *run) check() {
 	r.checkLoom()
 	r.checkHeddles()
+	r.checkDraft()
 	r.checkReed()
 	r.checkSett()
 	r.checkPicks()
@@ -87,8 +88,12 @@ func (r *run) checkInReed() {
 
 func (r *run) checkHeddles() {
 	t, l := r.plan.Warp.Threading, &r.plan.Loom
-	if l.Shafts > 0 && t.MaxShaft() > l.Shafts {
+	switch need := r.plan.Shafts(); {
+	case l.Shafts == 0 || need <= l.Shafts:
+	case t.MaxShaft() > l.Shafts:
 		r.warn("loom.shafts", "warp.threading", t.Text, problem.Args{"shafts": l.Shafts, "needs": t.MaxShaft()})
+	default:
+		r.warn("loom.shafts", "draft", "", problem.Args{"shafts": l.Shafts, "needs": need})
 	}
 	if need := r.weave().Shafts; l.Shafts > 0 && t.IsZero() && l.Shafts < need {
 		r.warn("loom.weave", "loom.shafts", itoa(l.Shafts), problem.Args{"weave": r.weave().Name, "needs": need})

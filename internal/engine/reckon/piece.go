@@ -218,6 +218,10 @@ func (r *run) wholePicks(pr *pieceRun, base term, state warp.State) {
 	exact := r.put(pr.id+"picks.exact", r.mul(Picks, r.withHems(pr, long), pr.ppi), warp.Unsaid, pr.about)
 	pr.hasPicks = true
 	pr.picks = r.motifs(pr, exact)
+	if !r.exact() {
+		motif, fixed := r.motifOf(pr)
+		r.treadlings(pr, motif, fixed)
+	}
 	r.lengthOfPicks(pr)
 }
 
@@ -265,7 +269,7 @@ func (r *run) motifs(pr *pieceRun, exact term) term {
 	if r.exact() {
 		return r.put(pr.id+"picks", exact, warp.Unsaid, pr.about)
 	}
-	motif, fixed := max(pr.piece.Motif, 1), pr.near+pr.far+pr.piece.Balance
+	motif, fixed := r.motifOf(pr)
 	way := rounding(r.plan.Rounding.Picks, qty.Up)
 	picks := exact
 	if fixed != 0 {

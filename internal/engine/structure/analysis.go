@@ -155,14 +155,16 @@ const (
 	WeftFaced
 )
 
-// Balance says which thread is on top at more crossings.
-func (a *Analysis) Balance() Balance { return balance(a.WarpUps, a.Picks*a.Ends) }
+// evenWithin is how far from half of the crossings, in twentieths, a cloth still
+// counts as even: a setting. A 3/2 twill, with twelve of twenty, is warp-faced.
+const evenWithin = 1
 
-func balance(ups, all int) Balance {
-	switch {
-	case 2*ups > all:
+// Balance says which thread is on top at more crossings of the weave.
+func (a *Analysis) Balance() Balance {
+	switch off := 20*a.WarpUps - 10*a.Picks*a.Ends; {
+	case off > evenWithin*a.Picks*a.Ends:
 		return WarpFaced
-	case 2*ups < all:
+	case off < -evenWithin*a.Picks*a.Ends:
 		return WeftFaced
 	}
 	return Even

@@ -56,8 +56,34 @@ func TestTwillCounts(t *testing.T) {
 	}
 }
 
-// TestSatinCounts: n ends have phi(n) - 2 moves, none on six; two and three of them
-// are Satin 5, move 2 and 3. Of n ends all moves are of one hand or the other.
+// TestTwillFloats counts the twills of n shafts, all one thread left out, by their
+// longest float, turned, mirrored or turned over: own computation.
+func TestTwillFloats(t *testing.T) {
+	for n, want := range map[int][]int{
+		4: {1, 1, 1}, 5: {0, 1, 1, 1}, 6: {1, 2, 2, 1, 1}, 7: {0, 2, 2, 2, 1, 1}, 8: {1, 4, 5, 3, 2, 1, 1},
+		9: {0, 4, 6, 5, 3, 2, 1, 1}, 10: {1, 7, 13, 9, 6, 3, 2, 1, 1}, 12: {1, 14, 35, 29, 19, 10, 6, 3, 2, 1, 1},
+	} {
+		longest := map[string]int{}
+		for word := range uint64(1)<<n - 2 {
+			w := twillOf(word+1, n)
+			a := Of(w)
+			back := Of(w.Complement()).Name
+			key := fmt.Sprint(slices.MaxFunc([][]int{a.Name.Over, back.Over}, slices.Compare))
+			both(func(way Way, face Face) { longest[key] = max(longest[key], a.Floats(way, face).Longest) })
+		}
+		got := make([]int, n-1)
+		for _, long := range longest {
+			got[long-1]++
+		}
+		if !slices.Equal(got, want) {
+			t.Errorf("%d shafts: %v, want %v", n, got, want)
+		}
+	}
+}
+
+// TestSatinCounts: phi(n) - 2 moves make a satin of n ends, which is none on six; the
+// others with no factor in common with n are twills. Own computation, to n = 40, and
+// the same to 64.
 func TestSatinCounts(t *testing.T) {
 	for n := 4; n <= 64; n++ {
 		phi, found := 0, 0

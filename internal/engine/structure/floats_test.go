@@ -172,7 +172,33 @@ func TestThreadsThatNeverInterlace(t *testing.T) {
 	if f := Of(w).Floats(Warp, Front); f.Never != 1 || f.Longest != 3 {
 		t.Errorf("warp of a cloth: %+v", f)
 	}
-	if a := Of(&weave.Weave{}); a.HangsTogether() || a.Floats(Warp, Front).All() != 0 || a.Name.Kind != Unnamed {
-		t.Errorf("of nothing: %+v", a)
+}
+
+// TestBalance: up to a twentieth off the half counts as even.
+func TestBalance(t *testing.T) {
+	for ups, want := range map[int]Balance{44: WeftFaced, 45: Even, 50: Even, 55: Even, 56: WarpFaced} {
+		if got := (&Analysis{Picks: 10, Ends: 10, WarpUps: ups}).Balance(); got != want {
+			t.Errorf("%d of 100: %v, want %v", ups, got, want)
+		}
+	}
+}
+
+func TestOfNothing(t *testing.T) {
+	for _, w := range []*weave.Weave{{}, weave.New(0, 70), weave.New(3, 0)} {
+		a := Of(w)
+		if a.HangsTogether() || a.Floats(Warp, Front).All() != 0 || a.Name.Kind != Unnamed || len(a.Findings()) > 0 {
+			t.Errorf("of nothing: %+v", a)
+		}
+	}
+}
+
+// TestAnalysisKeepsNothing of the weave that the weaver goes on changing.
+func TestAnalysisKeepsNothing(t *testing.T) {
+	w := weave.Must("##../.##./..##/#..#")
+	a := Of(w)
+	want := slices.Collect(a.Places(Weft, Front, 2))
+	w.Set(0, 0, false)
+	if got := slices.Collect(a.Places(Weft, Front, 2)); !slices.Equal(got, want) {
+		t.Errorf("places %v, want %v", got, want)
 	}
 }

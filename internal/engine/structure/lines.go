@@ -58,6 +58,9 @@ func sortThreads(w *weave.Weave) cloth {
 	class, n := w.PickClasses()
 	c := cloth{picks: sorted(Weft, class, n)}
 	c.picks.cells = rowsAt(w, c.picks.First)
+	if c.picks.cells == w {
+		c.picks.cells = w.Clone() // w may change later, what was found of it may not
+	}
 
 	// Only picks that differ tell ends apart.
 	columns := c.picks.cells.Transpose()
@@ -69,7 +72,7 @@ func sortThreads(w *weave.Weave) cloth {
 	return c
 }
 
-// rowsAt gives a weave of those rows of w, in that order.
+// rowsAt gives a weave of those rows of w, in that order; w itself where it is those.
 func rowsAt(w *weave.Weave, rows []int) *weave.Weave {
 	if isUpTo(rows, w.Picks()) {
 		return w

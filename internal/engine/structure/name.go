@@ -52,7 +52,9 @@ const (
 )
 
 // Name is what handbooks call a weave. It is the same wherever its repeat begins;
-// mirrored only the hand changes, and turned over only the face.
+// mirrored only the hand changes, and turned over only the face. Of a cloth with
+// edges the smallest repeat that fills it is named, which is sure where it holds two
+// repeats each way.
 type Name struct {
 	Kind Kind
 	Face Balance // which thread the front shows more of
@@ -109,7 +111,7 @@ func (a *Analysis) name() Name {
 		found, ok = a.doubleCloth(p)
 	}
 	if ok {
-		found.Face = a.Balance()
+		found.Face = p.face(found.Over)
 	}
 	return found
 }
@@ -121,6 +123,39 @@ func (p *pattern) oneCloth() (Name, bool) {
 		}
 	}
 	return Name{}, false
+}
+
+// face says which thread the front shows more of: of a twill, in one of its picks; of
+// any other, in the whole repeat.
+func (p *pattern) face(over []int) Balance {
+	ups, all := 0, len(p.ends)*len(p.picks)
+	if len(over) > 0 {
+		all = 0
+		for i, n := range over {
+			ups, all = ups+n*(1-i%2), all+n
+		}
+		return more(ups, all)
+	}
+	times := make([]int, p.n)
+	for _, c := range p.ends {
+		times[c]++
+	}
+	for _, c := range p.picks {
+		for k, n := range times {
+			ups += n * int(p.ups[c]>>k&1)
+		}
+	}
+	return more(ups, all)
+}
+
+func more(ups, all int) Balance {
+	switch {
+	case 2*ups > all:
+		return WarpFaced
+	case 2*ups < all:
+		return WeftFaced
+	}
+	return Even
 }
 
 // turned exchanges ends and picks; a bit stays what it is.
@@ -149,7 +184,7 @@ func (a *Analysis) doubleCloth(p pattern) (Name, bool) {
 }
 
 // alternate reports whether those threads of a layer that lie in the repeat belong to
-// two classes in turn.
+// its two classes in turn.
 func alternate(repeat, class, threads []int) bool {
 	var of []int
 	for _, thread := range threads {
@@ -158,7 +193,7 @@ func alternate(repeat, class, threads []int) bool {
 		}
 	}
 	for i, c := range of {
-		if c == of[(i+1)%len(of)] || c != of[(i+2)%len(of)] {
+		if c != of[(i+2)%len(of)] {
 			return false
 		}
 	}

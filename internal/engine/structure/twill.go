@@ -119,7 +119,8 @@ func walk(beside [][]int, at int) []int {
 }
 
 // moves gives by how many ends each class of picks is moved from the first of them,
-// with the ends so numbered, and the bits of that first one.
+// with the ends so numbered, and the bits of that first one. No two moves of it are
+// alike, or there would be ends that are.
 func (p *pattern) moves(number []int) (moved []int, word uint64, ok bool) {
 	by := map[uint64]int{}
 	for i, row := range p.ups {
@@ -139,7 +140,7 @@ func (p *pattern) moves(number []int) (moved []int, word uint64, ok bool) {
 		}
 		moved = append(moved, k)
 	}
-	return moved, word, len(by) == p.n
+	return moved, word, true
 }
 
 // turn moves n bits up by k, round.

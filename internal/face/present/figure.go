@@ -117,10 +117,14 @@ func (u Units) benchLength(n reckon.Node) string {
 		step = u.finest(n.Is)
 	}
 	is := n.Is.To(step, benchRounding(n))
-	if !strings.HasSuffix(n.Says(), ".wound") {
-		return u.mixed(is)
+	long, short := u.long(is), u.mixed(is)
+	switch {
+	case !strings.HasSuffix(n.Says(), ".wound") || long == short:
+		return short
+	case strings.HasPrefix(n.Says(), "packages"):
+		return long // hundreds of yards: nobody counts their inches
 	}
-	return u.long(is) + " (" + u.mixed(is) + ")"
+	return long + " (" + short + ")"
 }
 
 // narrow is the length below which metric figures are read to a millimetre: five

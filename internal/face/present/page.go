@@ -147,7 +147,7 @@ func (p *pager) note(n reckon.Node) string {
 	if s := oddState(n); s != "" {
 		parts = append(parts, s)
 	}
-	if picks, ok := p.r.Node(n.ID + ".picks"); ok && n.Says() == "pieces[].marks[]" {
+	if picks, ok := p.r.Node(n.ID + ".picks"); ok && n.Says() == "pieces[].marks[]" && picks.Is.Sign() > 0 {
 		parts = append(parts, "after "+p.u.Bench(picks)+" picks")
 	}
 	if text, ok := nodeNotes[n.ID]; ok {

@@ -98,7 +98,7 @@ func (p *pager) piece(i int) Section {
 	defer func() { p.within = "" }()
 	s := Section{Title: "Each " + name, Lines: p.lines(
 		id+"count", id+"panels", id+"in-turn", id+"length", id+"width",
-		id+"picks", id+"picks.on-loom", id+"on-loom", id+"relaxed", id+"comes-out", id+"seamed-width",
+		id+"picks", id+"treadlings", id+"picks.on-loom", id+"on-loom", id+"relaxed", id+"comes-out", id+"seamed-width",
 		id+"first.fold", id+"last.fold", id+"first.fringe-cut", id+"last.fringe-cut",
 		id+"warp-each", id+"marks[",
 	)}

@@ -24,9 +24,44 @@ var checkWords = map[string]words{
 		"leave the beam out of the stripes, or weight those ends from the back in chains of their own and write beams = 2",
 	},
 	"loom.shafts": {
-		"the threading uses shaft {needs} and the loom has {shafts}",
+		"the draft uses shaft {needs} and the loom has {shafts}",
 		"",
-		"choose a threading on fewer shafts, or a loom with more",
+		"choose a draft on fewer shafts, or a loom with more",
+	},
+	"cloth.loose": {
+		"{ends} ends and {picks} picks of a repeat are held by nothing",
+		"they lie loose on the cloth or behind it and can be pulled out",
+		"look for a shaft that is never tied, or never left down",
+	},
+	"cloth.layers": {
+		"the draft weaves {layers} layers that hang together nowhere but at the edges",
+		"",
+		"say weave = \"double cloth\" where that is meant, or tie the layers together",
+	},
+	"cloth.weft-float": {
+		"picks pass over {threads} ends at once, {long}",
+		"long floats catch on fingers and hooks",
+		"take it where the cloth is lace, overshot or lined; else choose a closer weave or sett",
+	},
+	"cloth.warp-float": {
+		"ends pass over {threads} picks at once, {long}",
+		"long floats catch on fingers and hooks",
+		"take it where the cloth is lace, overshot or lined; else choose a closer weave, or beat closer",
+	},
+	"edges.start": {
+		"the weft catches the outermost end at {left} of {lefts} turns at the left and {right} of {rights} at the right when the shuttle starts at the left",
+		"the edge ends that are not caught stand loose",
+		"start the shuttle from the right: then every turn is caught",
+	},
+	"edges.bare": {
+		"the weft catches the outermost end at {left} of {lefts} turns at the left and {right} of {rights} at the right",
+		"the edge ends that are not caught stand loose",
+		"hang floating selvedges, floating-selvedges = 2, or thread the edges otherwise",
+	},
+	"loom.treadles": {
+		"the tie-up has {needs} treadles and the loom has {treadles}",
+		"",
+		"tie treadles that are pressed two at a time, work the lift plan on a table loom, or choose a draft with fewer lifts",
 	},
 	"loom.heddles": {
 		"shafts {shafts} are {short} heddles short",

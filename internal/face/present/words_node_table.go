@@ -145,6 +145,7 @@ var nodeWords = map[string]string{
 	"pieces[].to-weave":                 "{piece}, still to weave",
 	"pieces[].second-beam":              "{piece}, warp on the second beam",
 	"pieces[].second-beam-more":         "{piece}, more on the second beam",
+	"pieces[].treadlings":               "{piece}, repeats of the treadling",
 	"pieces[].marks[]":                  "{piece}, {mark}",
 	"pieces[].marks[].picks":            "{piece}, {mark}, picks woven",
 

@@ -65,6 +65,7 @@ var plainTable = map[string][]plain{
 	"pieces[].count":          {{alone, 0, "as many as are wanted"}},
 	"pieces[].to-weave":       {{reckon.Minus, 1, "pieces woven already"}},
 	"pieces[].picks":          {{reckon.Times, 0, sayMotif}, {reckon.Over, 1, sayMotif}, {reckon.Minus, 1, sayBorders}, {reckon.Plus, 1, sayBorders}},
+	"pieces[].treadlings":     {{reckon.Minus, 1, "picks outside the repeat"}, {reckon.Over, 1, "picks of one repeat"}},
 	"pieces[].marks[]":        {{alone, 0, "read from the first pick"}, {reckon.Times, 0, "picks up to there"}},
 	"pieces[].marks[].picks":  {{alone, 0, "counted in the order of picks"}},
 	"winding.split":           {{alone, 0, "passes counted in the stripes"}},

@@ -54,6 +54,12 @@ func (d *desk) cloth() string {
 	return strings.Join(facts, wordBetween)
 }
 
+// problem says one problem with what to do.
+func (d *desk) problem(p problem.Problem) []block {
+	p = d.u.Localise(p)
+	return append(d.text(strong, present.Wrong(p)), d.text(body, present.Fix(p))...)
+}
+
 // warnings says what the reckoning warns of, with what to do.
 func (d *desk) warnings() []block {
 	out := []block{d.heading(wordLookAt)}
@@ -61,9 +67,7 @@ func (d *desk) warnings() []block {
 		if p.Severity != problem.Warning {
 			continue
 		}
-		p = d.u.Localise(p)
-		out = append(out, d.text(strong, present.Wrong(p))...)
-		out = append(out, d.text(body, present.Fix(p))...)
+		out = append(out, d.problem(p)...)
 	}
 	if len(out) == 1 {
 		return nil

@@ -17,6 +17,8 @@ var kinds = []kind{
 	{name: "raddle", about: "ends in the raddle or on the sections of the beam", has: (*desk).hasSpreading, without: "[winding] says neither raddle nor section", make: (*desk).raddle},
 	{name: "threading", about: "heddles on each shaft", has: (*desk).hasThreading, without: "it has no threading that comes to its ends", make: (*desk).threading},
 	{name: "sleying", about: "the reed, its order, and groups of dents to tick", has: (*desk).hasReed, without: "it names no reed", make: (*desk).sleying},
+	{name: "tie-up", about: "what to tie to each treadle, by treadle and by shaft", has: (*desk).hasTieup, without: "it has no [draft] with a tie-up", make: (*desk).tieup},
+	{name: "treadling", about: "the treadles or lifts of the picks, in groups to tick", has: (*desk).hasTreadling, without: "it has no [draft] with a treadling or a lift plan", make: (*desk).treadling},
 	{name: "weaving", about: "for each kind of piece its picks, lengths and marks", has: (*desk).hasPieces, without: "it has no pieces", make: (*desk).weaving},
 	{name: "tape", about: "measuring tapes at true scale, to cut out", has: (*desk).hasTape, without: "no length on the loom is known", make: (*desk).tape},
 	{name: "finishing", about: "sizes planned beside sizes measured, hems, fringes, the wash", has: (*desk).hasPieces, without: "it has no pieces", make: (*desk).finishing},
@@ -53,6 +55,9 @@ const (
 	titleSections  = "Sectional beam"
 	titleThreading = "Threading"
 	titleSleying   = "Sleying"
+	titleTieup     = "Tie-up"
+	titleTreadling = "Treadling"
+	titleLifts     = "Lifts"
 	titleWeaving   = "Weaving: "
 	titleFinishing = "Finishing"
 	titleClass     = "The reckoning, with every working"

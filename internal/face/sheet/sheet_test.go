@@ -53,11 +53,36 @@ reeds = ["40/10 cm"]
 heddles = 10
 `
 
+// drafted is a plan with a draft: ten treadles of which a pick presses two, on a
+// countermarch, with a fault that its sheet tells.
+const drafted = `sley = 1
+name = "Drafted"
+[[pieces]]
+name = "towel"
+count = 3
+length = "28 in"
+width = "18 in"
+[[pieces]]
+name = "runner"
+length = "50 in"
+[warp]
+sett = "20 epi"
+threading = "(1-8 mirrored open) x fill, 1"
+[draft]
+tie-up = ["1-4", "2-5", "3-6", "4-7", "5-8", "6 7 8 1", "7 8 1 2", "8 1 2 3", "1 3 5 7", "2 4 6 8"]
+treadling = "9 10, (1-8 1+2) x fill, 1"
+[loom]
+shafts = 8
+treadles = 10
+shed = "countermarch"
+reeds = ["10 dpi"]
+`
+
 // plans are what the tests print: the demo, a long warp, a published one, and the
 // awkward one.
 func plans(t testing.TB) map[string][]byte {
 	t.Helper()
-	out := map[string][]byte{"awkward": []byte(awkward)}
+	out := map[string][]byte{"awkward": []byte(awkward), "drafted": []byte(drafted)}
 	files, err := filepath.Glob("../../../examples/*.toml")
 	if err != nil || len(files) < 7 {
 		t.Fatal("the demo's plans are missing:", files, err)

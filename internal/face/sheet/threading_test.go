@@ -57,7 +57,7 @@ func TestTheDrawnWarpIsTheWoundWarp(t *testing.T) {
 func TestMarksSayTheirPicks(t *testing.T) {
 	r := reckoned(t, "galley-towels.toml", plans(t)["galley-towels.toml"])
 	page := mustMake(t, r, Options{Sheets: []string{"weaving"}}).Pages[0]
-	if got := says(page); !strings.Contains(got, "begin blue\n24\n") || !strings.Contains(got, "last pick\n753\n") {
+	if got := says(page); !strings.Contains(got, "begin blue\n24\n") || !strings.Contains(got, "last pick\n757\n") {
 		t.Errorf("the marks do not say their picks:\n%s", got)
 	}
 }

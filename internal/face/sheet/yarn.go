@@ -40,7 +40,7 @@ func (d *desk) inHand() []block {
 		out = append(out, d.figures(d.lines(id+"stock", id+"stock-left", id+"to-buy", id+"put-up", id+"cost"))...)
 	}
 	for _, l := range d.lines("cost.yarn[") {
-		out = append(out, d.figure(body, strong, small, l))
+		out = append(out, d.figure(body, figured, small, l))
 	}
 	if len(out) == 0 {
 		return nil

@@ -37,8 +37,14 @@ func TestFaultyTreadles(t *testing.T) {
 		code string
 		at   int
 	}{
-		{"1+", codeUnexpected, 1}, {"1+0", codeTreadle, 2}, {"1 65", codeTreadle, 2}, {"1-70", codeTreadle, 2},
-		{"2+blue", codeUnexpected, 1}, {"+2", codeUnexpected, 0}, {"1+2+", codeUnexpected, 3}, {"1-", codeUnexpected, 1},
+		{"1+", codeUnexpected, 1},
+		{"1+0", codeTreadle, 2},
+		{"1 65", codeTreadle, 2},
+		{"1-70", codeTreadle, 2},
+		{"2+blue", codeUnexpected, 1},
+		{"+2", codeUnexpected, 0},
+		{"1+2+", codeUnexpected, 3},
+		{"1-", codeUnexpected, 1},
 		{"blue 2", codeNameUnknown, 0},
 	} {
 		_, faults := Parse(c.text, Context{Kind: Treadles})

@@ -28,6 +28,7 @@ type Plan struct {
 	Yarns      []yarn.Yarn // in the order of the file
 	Groups     map[string]string
 	Warp       Warp
+	Drafting   Drafting
 	Weft       Weft
 	Sampling   Sampling
 	Winding    Winding

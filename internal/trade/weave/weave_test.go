@@ -142,6 +142,25 @@ func TestRepeatIsTheSmallest(t *testing.T) {
 	})
 }
 
+func TestPeriod(t *testing.T) {
+	for _, c := range []struct {
+		list          []int
+		cut, dividing int
+	}{
+		{nil, 0, 0},
+		{[]int{7}, 1, 1},
+		{[]int{1, 1, 1}, 1, 1},
+		{[]int{1, 2, 1, 2}, 2, 2},
+		{[]int{1, 2, 1}, 2, 3},
+		{[]int{1, 2, 3, 1}, 3, 4},
+		{[]int{1, 2, 3}, 3, 3},
+	} {
+		if cut, dividing := Period(c.list, false), Period(c.list, true); cut != c.cut || dividing != c.dividing {
+			t.Errorf("%v: %d and %d, want %d and %d", c.list, cut, dividing, c.cut, c.dividing)
+		}
+	}
+}
+
 func TestTextRoundTrip(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		w := draw(t, 40)

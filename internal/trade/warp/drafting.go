@@ -1,0 +1,78 @@
+package warp
+
+import (
+	"sley/internal/trade/draft"
+	"sley/internal/trade/order"
+)
+
+// Drafting is how the cloth of a plan is treadled; its threading is that of the
+// warp. Either Ups and Treadling are given, or LiftPlan, or neither.
+type Drafting struct {
+	File      string       // the interchange text it comes from, as written; empty: none
+	Ups       []draft.Set  // the shafts that each treadle alone puts up, treadle 1 first
+	Treadling order.Order  // the treadles of each pick
+	LiftPlan  order.Order  // the shafts that are up at each pick
+	Source    *draft.Draft // what File held: the plan's own copy; nil where there is none
+}
+
+// Picked gives the order of picks by treadles or lifts, the zero Order where none
+// was given.
+func (d *Drafting) Picked() order.Order {
+	if d.LiftPlan.IsZero() {
+		return d.Treadling
+	}
+	return d.LiftPlan
+}
+
+// IsZero reports whether nothing was said of the treadling.
+func (d *Drafting) IsZero() bool {
+	return d.File == "" && len(d.Ups) == 0 && d.Picked().IsZero()
+}
+
+// Shafts gives the shafts that the plan needs: the highest that is threaded, tied
+// or lifted.
+func (p *Plan) Shafts() int {
+	n := max(p.Warp.Threading.MaxShaft(), p.Drafting.LiftPlan.MaxTreadle())
+	for _, up := range p.Drafting.Ups {
+		n = max(n, up.Most())
+	}
+	return n
+}
+
+// Drawn gives the draft of the plan, its threading with the filling group repeated
+// ends times and its treadling repeated picks times, tied for the plan's loom. It
+// reports false where there is no threading, or neither treadling nor lift plan.
+// Colours are not in it.
+func (p *Plan) Drawn(ends, picks int) (*draft.Draft, bool) {
+	d := &draft.Draft{
+		Name: p.Name, Shafts: p.Shafts(), Treadles: len(p.Drafting.Ups), Shed: p.Loom.Shed,
+		Origin: p.Drafting.File, Threading: threaded(p.Warp.Threading, ends),
+	}
+	for _, up := range p.Drafting.Ups {
+		d.Ties = append(d.Ties, draft.TieFor(d.Shed, up, d.Shafts))
+	}
+	d.Treadling, d.Lifts = picked(p.Drafting.Treadling, picks), picked(p.Drafting.LiftPlan, picks)
+	return d, d.Ends() > 0 && d.Picks() > 0
+}
+
+// threaded is the shaft of each end.
+func threaded(o order.Order, fill int) []int {
+	var out []int
+	for _, run := range o.Runs(fill) {
+		for range run.Count {
+			out = append(out, run.Shaft)
+		}
+	}
+	return out
+}
+
+// picked is the set of each pick.
+func picked(o order.Order, fill int) []draft.Set {
+	var out []draft.Set
+	for _, run := range o.Runs(fill) {
+		for range run.Count {
+			out = append(out, draft.Set(run.Set))
+		}
+	}
+	return out
+}
