@@ -285,6 +285,21 @@ func TestNames(t *testing.T) {
 	}
 }
 
+// TestBrighton: the longest float of a Brighton honeycomb is half of the ends, less one,
+// for both threads and on both faces; of eight ends, half of the crossings are warp
+// (from memory).
+func TestBrighton(t *testing.T) {
+	for quarter := 2; quarter <= 8; quarter++ {
+		f := FactsOf(made(t, "brighton-honeycomb", fmt.Sprint("quarter=", quarter)))
+		if long := 2*quarter - 1; f.WarpFront != long || f.WarpBack != long || f.WeftFront != long || f.WeftBack != long || f.Shafts != 4*quarter {
+			t.Errorf("%d: %+v", quarter, f)
+		}
+	}
+	if ups := made(t, "brighton-honeycomb").Drawdown().WarpUps(); ups != 32 {
+		t.Errorf("%d of 64", ups)
+	}
+}
+
 // TestMirrored: what turns back is the same from both sides.
 func TestMirrored(t *testing.T) {
 	for _, id := range []string{"point-twill", "diamond-twill", "rosepath", "waffle", "herringbone"} {

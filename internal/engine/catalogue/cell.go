@@ -12,6 +12,10 @@ func cells() []*Entry {
 			ID: "waffle", Family: Textures, Source: memory, Params: []Param{count("shafts", 4, 16, 5)}, Sett: ByInterlacings, make: waffle,
 		},
 		{
+			ID: "brighton-honeycomb", Family: Textures, Source: memory, Params: []Param{count("quarter", 2, 8, 2)},
+			make: func(m *making) *draft.Draft { return brighton(m.count("quarter")) },
+		},
+		{
 			ID: "honeycomb", Family: Textures, Source: memory, Sett: AsPlain, make: honeycomb,
 			Params: []Param{evens("ends", 4, 32, 8), evens("picks", 2, 24, 8)},
 		},
@@ -32,6 +36,25 @@ func waffle(m *making) *draft.Draft {
 		}
 	}
 	return drawn(there(straight(n)), ties, there(straight(n)))
+}
+
+// brighton is on a straight threading of four times as many ends: a single line one way
+// and a double line the other way part the repeat into two large cells and smaller ones
+// where the double line runs, and in the middle of each large cell the warp floats in a
+// diamond. The longest float is half of the ends, less one, both ways.
+func brighton(quarter int) *draft.Draft {
+	n := 4 * quarter
+	off := func(a, b int) int { return min(mod(a-b, n), mod(b-a, n)) }
+	ties := make([]draft.Set, n)
+	for i := range n {
+		for j := range n {
+			line := i == j || mod(i+j, n) == 0 || mod(i+j, n) == n-1
+			if line || min(off(i, 0)+off(j, n/2), off(i, n/2)+off(j, 0)) < quarter {
+				ties[i] = ties[i].With(j + 1)
+			}
+		}
+	}
+	return drawn(straight(n), ties, straight(n))
 }
 
 // honeycomb weaves plain cloth in one block while the ends of the other lie on top,

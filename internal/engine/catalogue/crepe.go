@@ -11,7 +11,7 @@ func crepes() []*Entry {
 		},
 		{
 			ID: "crepe-crossed", Family: Textures, Source: memory, make: crossedTwills,
-			Params: []Param{ratio("over", "3/1", 3, 12), ratio("second", "1/3", 3, 12)},
+			Params: []Param{ratio("over", "1/1/1/5", 3, 12), ratio("second", "2/2/3/1", 3, 12)},
 		},
 		{
 			ID: "crepe-turned", Family: Textures, Source: memory, make: turnedCrepe,

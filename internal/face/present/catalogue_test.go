@@ -9,6 +9,7 @@ import (
 	"unicode"
 
 	"sley/internal/engine/catalogue"
+	"sley/internal/engine/catalogue/block"
 	"sley/internal/engine/structure"
 	"sley/internal/face/present"
 )
@@ -120,6 +121,33 @@ func cataloguePage() string {
 		for _, e := range catalogue.Of(family) {
 			b.WriteString(entryWords(e))
 		}
+	}
+	b.WriteString(blocksPage())
+	return b.String()
+}
+
+const blocksHead = `
+## Blocks and looms
+
+A profile is written in the shorthand of threadings, with letters for blocks:
+` + "`(A B) x 3, C mirrored`" + `. Along the weft ` + "`1+3`" + ` asks blocks 1 and 3, A and C, to
+weave pattern together; left empty, the profile is treadled as it is threaded. The
+table says how many blocks four and eight shafts can weave, what four blocks need,
+the treadles being for each block alone in turn.
+
+| weave | ends of a unit | picks of a unit | on 4 shafts | on 8 shafts | shafts for 4 blocks | treadles, one foot | treadles, two feet | tabby | blocks together |
+|---|---|---|---|---|---|---|---|---|---|
+`
+
+func blocksPage() string {
+	var b strings.Builder
+	b.WriteString(blocksHead)
+	yes := map[bool]string{true: "yes", false: "no"}
+	for _, s := range block.Systems() {
+		p := (&block.Profile{Blocks: 4, Threading: []int{1, 2, 3, 4}}).AsDrawnIn()
+		needs := s.Needs(p)
+		fmt.Fprintf(&b, "| %s | %d | %d | %d | %d | %d | %d | %d | %s | %s |\n", present.Catalogue(s.ID).Name,
+			len(s.Unit(1, 4)), len(s.Picks(1, 4)), s.Fit(4), s.Fit(8), needs.Shafts, needs.OneFoot, needs.TwoFeet, yes[s.Tabby], yes[s.Together])
 	}
 	return b.String()
 }

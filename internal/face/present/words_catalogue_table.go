@@ -54,7 +54,7 @@ var twillFamilyWords = map[string]CatalogueWords{
 var satinFamilyWords = map[string]CatalogueWords{
 	"satin":              {"satin", "Each pick is bound by one end, each time a fixed move further on, so that no two binds touch and one thread covers the face.", "smooth, lustrous cloth of fine yarn; damask"},
 	"broken-crow":        {"broken crow", "Four shafts, one up, in an order that breaks the line of the twill after every second: the nearest that four shafts come to a satin.", "soft blankets, linings and napped cloth"},
-	"satin-6":            {"satin of six", "Six ends have no even move that makes a satin, so the binds lie in an order of changing steps that keeps them apart.", "satin stripes on six shafts"},
+	"satin-6":            {"satin of six", "Six ends have no steady move that makes a satin, so the binds lie in an order of changing steps that keeps them apart.", "satin stripes on six shafts"},
 	"granite":            {"granite weave", "A satin with further ends lifted beside each bind, so that small grains lie scattered.", "hard-wearing dress and furnishing cloth without a line"},
 	"shaded-satin":       {"shaded satin", "A satin to whose binds one end is added in each repeat, until it has become its other face.", "shading in two colours, smoother than by twills"},
 	"satin-stripe":       {"satin stripe", "Stripes of warp satin and of plain weave lie side by side. Sley the satin closer.", "towels, shirts and bed linen"},
@@ -71,14 +71,15 @@ var laceFamilyWords = map[string]CatalogueWords{
 }
 
 var textureFamilyWords = map[string]CatalogueWords{
-	"waffle":           {"waffle", "On a point both ways, lines of single binds part the cloth into cells; warp floats in one and weft floats in the next, which shrink into hollows when washed.", "towels, face cloths and warm blankets; it draws in a great deal"},
-	"honeycomb":        {"honeycomb", "One block weaves plain while the ends of the other lie idle on top; two thick picks from edge to edge then bend round the cells, and the blocks change places.", "cushions and hangings; the back has long floats"},
-	"crepe-superposed": {"crepe, satin over plain weave", "An end is up where plain weave or a satin would lift it; the satin's marks join the specks of plain weave at random.", "dress cloth with a pebbled face"},
-	"crepe-crossed":    {"crepe of two twills", "A right and a left twill lie over one another; an end is up where just one of them lifts it.", "a broken face with small figures"},
-	"crepe-turned":     {"crepe, motif turned", "A small motif stands in four squares, each turned by a quarter from the one before, so that no line goes through.", "dress and curtain cloth without a direction"},
-	"crepe-reversed":   {"crepe, motif reversed", "A small motif and its other face, mirrored, lie in squares like a draughtboard, so that warp and weft show alike.", "balanced crepes for clothing"},
-	"bedford-cord":     {"Bedford cord", "Cords run along the cloth. Two picks weave the face of every second cord and float behind the others, the next two the other way; grooves lie between.", "upholstery, trousers and warm bed covers"},
-	"cord-across":      {"cord across", "Cords run from edge to edge: the ends weave the face of one cord and float behind the next.", "hat bands, bags and cushions"},
+	"waffle":             {"waffle", "On a point both ways, lines of single binds part the cloth into cells; warp floats in one and weft floats in the next, which shrink into hollows when washed.", "towels, face cloths and warm blankets; it draws in a great deal"},
+	"brighton-honeycomb": {"Brighton honeycomb", "On a straight threading, a single line one way and a double line the other part the cloth into cells of two sizes, with floats of both threads.", "towels and bed covers; a waffle that needs no point"},
+	"honeycomb":          {"honeycomb", "One block weaves plain while the ends of the other lie idle on top; two thick picks from edge to edge then bend round the cells, and the blocks change places.", "cushions and hangings; the back has long floats"},
+	"crepe-superposed":   {"crepe, satin over plain weave", "An end is up where plain weave or a satin would lift it; the satin's marks join the specks of plain weave at random.", "dress cloth with a pebbled face"},
+	"crepe-crossed":      {"crepe of two twills", "A right and a left twill lie over one another; an end is up where just one of them lifts it.", "a broken face with small figures"},
+	"crepe-turned":       {"crepe, motif turned", "A small motif stands in four squares, each turned by a quarter from the one before, so that no line goes through.", "dress and curtain cloth without a direction"},
+	"crepe-reversed":     {"crepe, motif reversed", "A small motif and its other face, mirrored, lie in squares like a draughtboard, so that warp and weft show alike.", "balanced crepes for clothing"},
+	"bedford-cord":       {"Bedford cord", "Cords run along the cloth. Two picks weave the face of every second cord and float behind the others, the next two the other way; grooves lie between.", "upholstery, trousers and warm bed covers"},
+	"cord-across":        {"cord across", "Cords run from edge to edge: the ends weave the face of one cord and float behind the next.", "hat bands, bags and cushions"},
 }
 
 var blockFamilyWords = map[string]CatalogueWords{
@@ -155,6 +156,7 @@ var paramWords = map[string]struct{ name, says string }{
 	"pairs":          {"pairs", "the repeat has twice as many ends and one more, and each end is over one pick more than it is under"},
 	"picks":          {"picks", "how many picks work as a group"},
 	"plain":          {"ends of plain weave", "how many ends the plain stripe has"},
+	"quarter":        {"a quarter", "a quarter of the ends and picks of the repeat"},
 	"run":            {"run", "how many ends, or picks, lie in one run before the line turns or breaks"},
 	"runs":           {"runs", "how many times the shafts are run through before the point"},
 	"second":         {"second twill", "over and under of the second twill"},

@@ -104,8 +104,10 @@ func summerAndWinter() *System {
 	s.picks = func(pattern draft.Set, blocks int) []Pick {
 		tabby, ground := s.tabby(blocks), own(others(pattern, blocks), 1, 2)
 		return []Pick{
-			{draft.Of(1), ground, Pattern}, {Binder: tabby[0]},
-			{draft.Of(2), ground, Pattern}, {Pattern: tabby[1]},
+			{draft.Of(1), ground, Pattern},
+			{Binder: tabby[0]},
+			{draft.Of(2), ground, Pattern},
+			{Pattern: tabby[1]},
 		}
 	}
 	return s
@@ -121,8 +123,10 @@ func taquete() *System {
 		picks: func(pattern draft.Set, blocks int) []Pick {
 			shown, ground := own(pattern, 1, 2), own(others(pattern, blocks), 1, 2)
 			return []Pick{
-				{draft.Of(1), ground, Pattern}, {draft.Of(1), shown, Ground},
-				{draft.Of(2), ground, Pattern}, {draft.Of(2), shown, Ground},
+				{draft.Of(1), ground, Pattern},
+				{draft.Of(1), shown, Ground},
+				{draft.Of(2), ground, Pattern},
+				{draft.Of(2), shown, Ground},
 			}
 		},
 	}
