@@ -40,6 +40,7 @@ var kinOf = map[string]struct {
 	"turned-satin-8":      {Blocks, ByInterlacings, "A, B"},
 	"huck":                {Laces, AsPlain, "A"},
 	"huck-lace":           {Laces, AsPlain, "A, B"},
+	"huck-half-units":     {Laces, AsPlain, "A B"},
 	"bronson-lace":        {Laces, AsPlain, "A, B"},
 	"spot-bronson":        {Laces, AsPlain, "A B C B"},
 	"overshot":            {Blocks, AsPlain, "A B C D"},

@@ -45,7 +45,7 @@ func TestEntries(t *testing.T) {
 var beside = []string{
 	"catalogue.apart", "catalogue.unbroken", "catalogue.still", "catalogue.coprime", "catalogue.unlike",
 	"catalogue.no-satin", "catalogue.move", "catalogue.wide", "catalogue.range", "catalogue.long",
-	"block.ground", "block.treadle", "block.treadles",
+	"block.ground", "block.in-turn", "block.treadle", "block.treadles",
 }
 
 func drawnParam(t *rapid.T, p Param) string {
@@ -383,6 +383,7 @@ func TestFaulty(t *testing.T) {
 		{"overshot", "units=A B C; weft-units=A+C", []string{"order.unexpected weft-units"}},
 		{"overshot", "units=A B C; weft-units=1+3", []string{"block.together weft-units"}},
 		{"monks-belt", "units=A", []string{"block.ground units"}},
+		{"huck-half-units", "units=A B C", []string{"block.in-turn units"}},
 		{"turned-satin-8", "units=1-9", []string{"block.shafts units"}},
 	} {
 		e, _ := Find(c.id)

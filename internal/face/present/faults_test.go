@@ -81,6 +81,7 @@ var noFile = map[string]string{
 	"block.blocks":        "a plan file holds no profile: TestFaultyProfiles and TestCapacity of block",
 	"block.units":         "a plan file holds no profile: TestFaultyProfiles and TestCapacity of block",
 	"block.unknown":       "a plan file holds no profile: TestFaultyProfiles and TestCapacity of block",
+	"block.in-turn":       "a plan file holds no profile: TestFaulty of catalogue",
 	"block.treadle":       "a plan file holds no profile: TestFaultyProfiles and TestCapacity of block",
 	"block.together":      "a plan file holds no profile: TestFaultyProfiles and TestCapacity of block",
 	"block.ground":        "a plan file holds no profile: TestFaultyProfiles and TestCapacity of block",

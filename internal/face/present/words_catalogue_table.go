@@ -62,12 +62,13 @@ var satinFamilyWords = map[string]CatalogueWords{
 }
 
 var laceFamilyWords = map[string]CatalogueWords{
-	"mock-leno":    {"mock leno", "Squares of a few ends and picks in which the outer threads float and the inner ones weave plain; the groups draw together and leave holes.", "curtains, summer shawls and open table linen; leave a dent empty between groups"},
-	"ms-and-os":    {"M's and O's", "Two blocks on four shafts: while one weaves plain, the picks of the other float over groups of ends, so that its threads swell into rounds. It has no true tabby.", "towels, table linen and light blankets"},
-	"huck":         {"huck, weft floats", "Half units of five ends, with the ground on shafts 1 and 2 in turn. In pattern blocks five picks float over one half unit, then over the other; elsewhere lies plain weave.", "hand towels and table linen that must soak up water"},
-	"huck-lace":    {"huck lace", "As huck, and where the weft floats in one half unit the warp floats in the other, so that threads part and leave openings.", "curtains, table linen, shawls"},
-	"bronson-lace": {"Bronson lace", "Units of six ends, every other one on shaft 1 and the last on shaft 2. In pattern blocks two picks of six pass over five ends, and openings form where units meet.", "table linen and curtains with windows of lace in plain cloth"},
-	"spot-bronson": {"spot Bronson", "Every other end is on shaft 1, the others on the shaft of the block. The weft floats over the blocks that are left down and makes spots on plain weave.", "small figures on dress cloth and towels; floats are as wide as the block"},
+	"mock-leno":       {"mock leno", "Squares of a few ends and picks in which the outer threads float and the inner ones weave plain; the groups draw together and leave holes.", "curtains, summer shawls and open table linen; leave a dent empty between groups"},
+	"ms-and-os":       {"M's and O's", "Two blocks on four shafts: while one weaves plain, the picks of the other float over groups of ends, so that its threads swell into rounds. It has no true tabby.", "towels, table linen and light blankets"},
+	"huck":            {"huck, weft floats", "Half units of five ends, with the ground on shafts 1 and 2 in turn. In pattern blocks five picks float over one half unit, then over the other; elsewhere lies plain weave.", "hand towels and table linen that must soak up water"},
+	"huck-lace":       {"huck lace", "As huck, and where the weft floats in one half unit the warp floats in the other, so that threads part and leave openings.", "curtains, table linen, shawls"},
+	"huck-half-units": {"huck lace in half units", "Each half unit of five ends is a block of its own, with its ground on shaft 1 or 2 in turn, so that blocks take a shaft each and odd and even blocks lie side by side.", "huck lace of many blocks on few shafts"},
+	"bronson-lace":    {"Bronson lace", "Units of six ends, every other one on shaft 1 and the last on shaft 2. In pattern blocks two picks of six pass over five ends, and openings form where units meet.", "table linen and curtains with windows of lace in plain cloth"},
+	"spot-bronson":    {"spot Bronson", "Every other end is on shaft 1, the others on the shaft of the block. The weft floats over the blocks that are left down and makes spots on plain weave.", "small figures on dress cloth and towels; floats are as wide as the block"},
 }
 
 var textureFamilyWords = map[string]CatalogueWords{
@@ -257,6 +258,7 @@ var catalogueWords = map[string]words{
 	"block.blocks":   {"{read} is no number of blocks from 1 to {most}", "", "write blocks as letters, A for the first"},
 	"block.units":    {"the profile has {read} units here, and takes 1 to {most}", "", "write at least one unit, and look at the counts"},
 	"block.unknown":  {"there is no block {read}: the profile has {blocks}", "", "write another letter, or thread that block too"},
+	"block.in-turn":  {"unit {unit} is of block {read} and the next of block {next}, and half units of odd and even blocks must lie in turn", "plain weave would break where they meet", "put a block of the other kind between, or take whole units of huck"},
 	"block.treadle":  {"there is no profile treadle {read}: there are {treadles}", "", "write another number, or tie that treadle"},
 	"block.together": {"unit {unit} asks blocks {read} to weave pattern at once, and {system} weaves one at a time", "its blocks share shafts, and what one leaves down another lifts", "ask for one block in each unit, or take a weave whose blocks have shafts of their own"},
 	"block.ground":   {"unit {unit} asks all blocks to weave pattern, and in {system} that lifts no end", "", "leave one block at least in background"},

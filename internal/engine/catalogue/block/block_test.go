@@ -59,6 +59,9 @@ func everyPattern(s *System, n int) *Profile {
 	for k := 1; k <= n; k++ {
 		p.Threading = append(p.Threading, k, k)
 	}
+	if s.InTurn {
+		p.Threading = [][]int{{1, 2}, {1, 2, 3, 2}, {1, 2, 3, 4}}[n-2]
+	}
 	for pattern := range draft.Set(1) << n {
 		if s.Ground && pattern == draft.UpTo(n) || !s.Together && pattern.Len() > 1 {
 			continue
@@ -72,7 +75,7 @@ func everyPattern(s *System, n int) *Profile {
 func eachSystem(t *testing.T, check func(t *testing.T, s *System, p *Profile)) {
 	for _, s := range Systems() {
 		for n := 1; n <= 4; n++ {
-			if n == 1 && (s.ID == "monks-belt" || s.ID == "overshot") {
+			if n == 1 && (s.ID == "monks-belt" || s.ID == "overshot" || s.InTurn) {
 				continue // one block alone has nothing to lie beside
 			}
 			t.Run(fmt.Sprint(s.ID, "/", n), func(t *testing.T) { check(t, s, everyPattern(s, n)) })
@@ -94,13 +97,22 @@ func expanded(t *testing.T, s *System, p *Profile, feet Feet) *draft.Draft {
 func TestEveryPattern(t *testing.T) {
 	eachSystem(t, func(t *testing.T, s *System, p *Profile) {
 		w := expanded(t, s, p, LiftPlan).Drawdown()
-		pattern, ground := weave.Must(units[s.ID][0]), weave.Must(units[s.ID][1])
+		figures := units[s.ID]
+		if s.InTurn {
+			figures = units["huck-lace"]
+		}
+		pattern, ground := weave.Must(figures[0]), weave.Must(figures[1])
 		pick := 0
 		for _, shown := range p.Patterns() {
 			high := len(s.Picks(shown, p.Blocks))
 			for block, end := range places(s, p) {
 				if high != pattern.Picks() {
 					continue // a unit of tabby alone: TestBackground
+				}
+				pattern, ground := pattern, ground
+				if s.InTurn { // a block is one half of the unit
+					half := (block + 1) % 2 * 5
+					pattern, ground = pattern.Crop(0, half, 10, 5), ground.Crop(0, half, 10, 5)
 				}
 				got := w.Crop(pick, end, pattern.Picks(), pattern.Ends())
 				switch is := s.Shows(shown, p.Blocks).Has(block); {
@@ -206,7 +218,7 @@ func TestTabby(t *testing.T) {
 // warp, and of the weft where they do not grow with the width of the blocks.
 var floats = map[string]struct{ warp, weft int }{
 	"turned-twill-3": {2, 2}, "turned-twill-4": {3, 3}, "turned-broken-twill": {3, 3}, "turned-satin-5": {4, 4}, "turned-satin-8": {7, 7},
-	"huck": {5, 5}, "huck-lace": {5, 5}, "bronson-lace": {5, 5},
+	"huck": {5, 5}, "huck-lace": {5, 5}, "huck-half-units": {5, 5}, "bronson-lace": {5, 5},
 	"summer-and-winter": {3, 3}, "taquete": {2, 3}, "crackle": {3, 3},
 	"double-cloth-blocks": {3, 3}, "rep": {2, 2},
 }
@@ -282,6 +294,8 @@ func TestCounts(t *testing.T) {
 		{"turned-satin-5", 10, 2},
 		{"double-cloth-blocks", 8, 2},
 		{"huck-lace", 4, 1},
+		{"huck-half-units", 4, 2},
+		{"huck-half-units", 8, 6},
 		{"turned-satin-8", 7, 0},
 	} {
 		s, _ := Find(c.id)
@@ -378,6 +392,7 @@ func TestCapacity(t *testing.T) {
 		{"summer-and-winter", wide, loom.Loom{Shafts: 4, Treadles: 6, Shed: loom.Rising}, []string{"block.shafts blocks", "block.treadles treadling"}},
 		{"summer-and-winter", wide, loom.Loom{}, nil},
 		{"overshot", everyPattern(&System{Together: true}, 3), loom.Loom{}, []string{"block.together treadling[10]", "block.together treadling[11]", "block.together treadling[12]", "block.together treadling[13]", "block.together treadling[14]", "block.together treadling[15]", "block.together treadling[6]", "block.together treadling[7]"}},
+		{"huck-half-units", &Profile{Blocks: 3, Threading: []int{1, 2, 3, 3}, Treadling: []draft.Set{1}}, loom.Loom{}, []string{"block.in-turn threading[2]", "block.in-turn threading[3]"}},
 		{"monks-belt", &Profile{Blocks: 2, Threading: []int{1, 2}, Treadling: []draft.Set{3}}, loom.Loom{}, []string{"block.ground treadling[0]"}},
 		{"turned-satin-8", &Profile{Blocks: 9, Threading: []int{9}, Treadling: []draft.Set{1}}, loom.Loom{}, []string{"block.shafts blocks"}},
 	} {
@@ -403,4 +418,30 @@ func codes(list []problem.Problem) []string {
 		out = append(out, p.Code+" "+p.Path)
 	}
 	return out
+}
+
+// FuzzRead: no text of a profile breaks the reader or a system.
+func FuzzRead(f *testing.F) {
+	f.Add("A B C D", "", "")
+	f.Add("(A B) x 3, C mirrored", "1+3 2", "1+2")
+	f.Add("1-26", "A B", "")
+	f.Add("A x 3000", "((A", "Z")
+	f.Fuzz(func(t *testing.T, threading, treadling, tie string) {
+		text := Text{Threading: threading, Treadling: treadling}
+		if tie != "" {
+			text.Ties = []string{tie}
+		}
+		p, list := Read(text)
+		if (p == nil) != list.Failed() {
+			t.Fatalf("%+v: %v", text, list.All())
+		}
+		if p == nil || len(p.Threading) > 40 || len(p.Treadling) > 40 {
+			return
+		}
+		for _, s := range Systems() {
+			if d, list := s.Expand(p, TwoFeet); (d == nil) != list.Failed() {
+				t.Errorf("%s of %+v: %v", s.ID, text, list.All())
+			}
+		}
+	})
 }

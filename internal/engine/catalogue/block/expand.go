@@ -25,8 +25,8 @@ var palette = []draft.Colour{{R: 0xf0, G: 0xe8, B: 0xd6}, {R: 0x2b, G: 0x3f, B: 
 
 // Expand writes a profile out into a draft for a rising shed. Problems: those of
 // Profile.Check; block.shafts and block.treadles where a draft has too few,
-// block.together and block.ground where the system cannot weave what a unit of picks asks
-// for. The draft is then nil.
+// block.in-turn where two units cannot be neighbours, block.together and block.ground
+// where the system cannot weave what a unit of picks asks for. The draft is then nil.
 func (s *System) Expand(p *Profile, feet Feet) (*draft.Draft, *problem.List) {
 	list := s.check(p)
 	if list.Failed() {
@@ -106,6 +106,9 @@ func (s *System) check(p *Profile) *problem.List {
 	if shafts := s.shafts(p.Blocks); shafts > draft.MostShafts {
 		list.Fail("block.shafts", "blocks", strconv.Itoa(p.Blocks), s.shaftArgs(p.Blocks, draft.MostShafts))
 	}
+	if s.InTurn {
+		s.checkTurns(p, list)
+	}
 	for i, pattern := range p.Patterns() {
 		path := "treadling[" + strconv.Itoa(i) + "]"
 		switch {
@@ -116,6 +119,16 @@ func (s *System) check(p *Profile) *problem.List {
 		}
 	}
 	return list
+}
+
+// checkTurns tells neighbouring units that are both of odd blocks, or both of even ones.
+func (s *System) checkTurns(p *Profile, list *problem.List) {
+	for i, block := range p.Threading {
+		next := p.Threading[(i+1)%len(p.Threading)]
+		if (next-block)%2 == 0 {
+			list.Fail("block.in-turn", "threading["+strconv.Itoa(i)+"]", Letter(block), problem.Args{"unit": i + 1, "next": Letter(next), "system": s.ID})
+		}
+	}
 }
 
 func distinct(lifts []draft.Set) []draft.Set {

@@ -8,17 +8,17 @@ const (
 	petrini    = "M. Petrini, teaching notes on Bronson weaves: shaft 1 and one pattern shaft for each block"
 )
 
+// halfUnit is five ends of huck in turn on a ground and a pattern shaft.
+func halfUnit(ground, pattern int) []int { return []int{ground, pattern, ground, pattern, ground} }
+
 // huck has two half units of five ends, each with a ground shaft of its own, 1 and
-// 2, and a pattern shaft for each half of each block. In a pattern block five picks
-// float over one half unit; in lace the warp floats in the other at the same time, and
-// five picks later they change places.
+// 2, and a pattern shaft for each half of each block.
 func huck(id string, bothWays bool) *System {
-	half := func(ground, pattern int) []int { return []int{ground, pattern, ground, pattern, ground} }
 	s := &System{
 		ID: id, Source: fromMemory, Tabby: true, Together: true, Layers: 1,
 		shafts: func(blocks int) int { return 2 + 2*blocks },
 		unit: func(block, _ int) []int {
-			return append(half(1, 2*block+1), half(2, 2*block+2)...)
+			return append(halfUnit(1, 2*block+1), halfUnit(2, 2*block+2)...)
 		},
 		tabby: func(blocks int) [2]draft.Set {
 			all := draft.UpTo(blocks)
@@ -26,16 +26,47 @@ func huck(id string, bothWays bool) *System {
 		},
 	}
 	s.picks = func(pattern draft.Set, blocks int) []Pick {
-		tabby := s.tabby(blocks)
-		first, second := every(pattern, 2, 2, 1), every(pattern, 2, 2, 2)
-		floats := [2]draft.Set{tabby[0] &^ second, tabby[1] &^ first} // over the second half, over the first
-		if bothWays {
-			floats = [2]draft.Set{floats[0] | first, floats[1] | second}
-		}
-		up := []draft.Set{tabby[0], floats[1], tabby[0], floats[1], tabby[0], tabby[1], floats[0], tabby[1], floats[0], tabby[1]}
-		return parted(up, draft.Of(1, 2))
+		return huckPicks(s.tabby(blocks), every(pattern, 2, 2, 1), every(pattern, 2, 2, 2), bothWays)
 	}
 	return s
+}
+
+// huckHalves is huck lace whose blocks are half units, so that each takes one shaft:
+// odd blocks have their ground on shaft 1 and even ones on shaft 2, and lie in turn.
+func huckHalves() *System {
+	s := &System{
+		ID: "huck-half-units", Source: fromMemory, Tabby: true, Together: true, InTurn: true, Layers: 1,
+		shafts: func(blocks int) int { return 2 + blocks },
+		unit:   func(block, _ int) []int { return halfUnit(2-block%2, block+2) },
+		tabby: func(blocks int) [2]draft.Set {
+			odd, even := sorted(draft.UpTo(blocks))
+			return [2]draft.Set{even.With(1), odd.With(2)}
+		},
+	}
+	s.picks = func(pattern draft.Set, blocks int) []Pick {
+		odd, even := sorted(pattern)
+		return huckPicks(s.tabby(blocks), odd, even, true)
+	}
+	return s
+}
+
+// sorted gives the pattern shafts of the odd and of the even blocks, one to a block
+// after the first two.
+func sorted(blocks draft.Set) (odd, even draft.Set) {
+	of := parity(draft.MostShafts)
+	return own(blocks&of[0], 1, 2), own(blocks&of[1], 1, 2)
+}
+
+// huckPicks floats over the first half units of pattern for five picks, then over the
+// second for five; in lace the warp floats in the other half units at the same time.
+func huckPicks(tabby [2]draft.Set, first, second draft.Set, bothWays bool) []Pick {
+	floats := [2]draft.Set{tabby[0] &^ second, tabby[1] &^ first}
+	if bothWays {
+		floats = [2]draft.Set{floats[0] | first, floats[1] | second}
+	}
+	a, b := tabby[0], tabby[1]
+	up := []draft.Set{a, floats[1], a, floats[1], a, b, floats[0], b, floats[0], b}
+	return parted(up, draft.Of(1, 2))
 }
 
 // parted makes picks of sheds: what they lift of the binders, and the rest.

@@ -20,6 +20,9 @@ type System struct {
 	// Ground says that a pick in which all blocks weave pattern lifts nothing, so that
 	// one block at least must stay background.
 	Ground bool
+	// InTurn says that units of odd and of even blocks must lie in turn across the warp,
+	// the last beside the first, for the tabby to be plain weave.
+	InTurn bool
 	Layers int // of cloth where no blocks differ; 1 for most
 
 	shafts  func(blocks int) int

@@ -9,6 +9,7 @@ var systems = []*System{
 	turned("turned-satin-8", []int{1, 4, 7, 2, 5, 0, 3, 6}),
 	huck("huck", false),
 	huck("huck-lace", true),
+	huckHalves(),
 	bronsonLace(),
 	spotBronson(),
 	overshot(),
