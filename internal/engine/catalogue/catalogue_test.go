@@ -41,6 +41,23 @@ func TestEntries(t *testing.T) {
 	}
 }
 
+// TestNoEntryTwice: no two entries make the same cloth by their defaults, wherever it
+// begins, in the same colours and at the same kind of sett.
+func TestNoEntryTwice(t *testing.T) {
+	seen := map[string]string{}
+	for _, e := range All() {
+		d := e.Default()
+		key := fmt.Sprint(e.Sett, d.Warp.Colours, d.Weft.Colours, d.Drawdown().Canon(weave.Shifted))
+		if len(d.Warp.Colours)+len(d.Weft.Colours) > 0 {
+			key = fmt.Sprint(e.Sett, d.Palette, shown(d), d.Drawdown())
+		}
+		if seen[key] != "" {
+			t.Errorf("%s is %s again", e.ID, seen[key])
+		}
+		seen[key] = e.ID
+	}
+}
+
 // beside are the codes of parameters that are legal each by itself and not together.
 var beside = []string{
 	"catalogue.apart", "catalogue.unbroken", "catalogue.still", "catalogue.coprime", "catalogue.unlike",

@@ -115,7 +115,7 @@ func TestBrooksSatin(t *testing.T) {
 	}
 }
 
-// shown gives the colours of a draft's face, # where the palette's second colour is.
+// shown gives the colours of a draft's face, # where the palette's second colour is, o where its third.
 func shown(d *draft.Draft) string {
 	var out strings.Builder
 	for i := range d.Picks() {
@@ -124,7 +124,7 @@ func shown(d *draft.Draft) string {
 			if d.UpAt(i, j) {
 				colour = d.Warp.ColourOf(j)
 			}
-			out.WriteByte(".#"[colour])
+			out.WriteByte(".#o"[colour])
 		}
 		out.WriteByte('\n')
 	}
