@@ -9,6 +9,8 @@ import (
 
 	"sley/internal/app"
 	"sley/internal/face/present"
+	"sley/internal/face/sheet"
+	"sley/internal/trade/problem"
 )
 
 // DraftOptions are the flags of sley draft.
@@ -28,7 +30,7 @@ input.
 		Example: "  sley draft show examples/galley-towels.toml\n  sley draft turn towels.wif -o turned.wif",
 		Args:    cobra.NoArgs,
 	}
-	cmd.AddCommand(newDraftShow(w), newDraftCheck(w), newDraftConvert(w), newDraftTurn(w))
+	cmd.AddCommand(newDraftShow(w), newDraftCheck(w), newDraftConvert(w), newDraftTurn(w), newDraftDraw(w), newDraftMake(w), newDraftBlocks(w))
 	return cmd
 }
 
@@ -78,7 +80,7 @@ besides is kept. Without -o the text goes to the standard output.
 			return runDraftConvert(w, args[0], args[1:], opts)
 		},
 	}
-	cmd.Flags().StringVarP(&opts.Out, "out", "o", "", "the interchange text to write")
+	cmd.Flags().StringVarP(&opts.Out, "out", "o", "", "where it goes: .wif, or a picture .svg, .png, .pdf")
 	return cmd
 }
 
@@ -95,7 +97,7 @@ func newDraftTurn(w World) *cobra.Command {
 			return runDraftConvert(w, args[0], []string{"turned"}, opts)
 		},
 	}
-	cmd.Flags().StringVarP(&opts.Out, "out", "o", "", "the interchange text to write")
+	cmd.Flags().StringVarP(&opts.Out, "out", "o", "", "where it goes: .wif, or a picture .svg, .png, .pdf")
 	return cmd
 }
 
@@ -119,7 +121,7 @@ func runDraftShow(w World, name string, opts DraftOptions) error {
 	}
 	d, err, end := readDraft(w, name, false)
 	if err != nil || d == nil {
-		return errors.Join(err, orDone(end))
+		return orElse(err, end)
 	}
 	fmt.Fprint(w.Out, present.DraftText(d.Draft))
 	return end()
@@ -131,16 +133,17 @@ func runDraftCheck(w World, name string, opts DraftOptions) error {
 	}
 	d, err, end := readDraft(w, name, false)
 	if err != nil || d == nil {
-		return errors.Join(err, orDone(end))
+		return orElse(err, end)
 	}
 	judged := app.JudgeDraft(d)
 	fmt.Fprint(w.Out, present.JudgedText(judged.Cloth, judged.Edges))
 	return end()
 }
 
-func orDone(end func() error) error {
-	if end == nil {
-		return nil
+// orElse is the error, or how the reading ended.
+func orElse(err error, end func() error) error {
+	if err != nil {
+		return err
 	}
 	return end()
 }
@@ -152,6 +155,10 @@ func draftJSON(w World, name string) error {
 		return err
 	}
 	d, list := app.ReadDraft(sourceOf(w, said(name), text))
+	return printDraftJSON(w, d, list)
+}
+
+func printDraftJSON(w World, d *app.Drafted, list *problem.List) error {
 	shape := present.DraftJSONOf(nil, nil, nil, list)
 	if d != nil {
 		judged := app.JudgeDraft(d)
@@ -163,20 +170,15 @@ func draftJSON(w World, name string) error {
 func runDraftConvert(w World, name string, changes []string, opts DraftOptions) error {
 	d, err, end := readDraft(w, name, false)
 	if err != nil || d == nil {
-		return errors.Join(err, orDone(end))
+		return orElse(err, end)
 	}
 	changed, bad := app.ChangeDraft(d, changes)
 	if changed == nil {
 		return stop{code: exitUsage, err: cannotChange(bad)}
 	}
-	text := app.WriteDraft(changed)
-	if opts.Out == "" || opts.Out == "-" {
-		_, err = w.Out.Write(text)
-	} else {
-		err = w.WriteFiles([]File{{opts.Out, text}})
-	}
-	if err != nil {
-		return stop{exitFailed, "unwritable", fmt.Errorf("write draft: %w", err)}
+	cloth := app.JudgeDraft(changed).Cloth
+	if err := writeDraft(w, changed, opts.Out, sheet.DraftLook{RepeatEnds: cloth.RepeatEnds, RepeatPicks: cloth.RepeatPicks}, usualDPI); err != nil {
+		return err
 	}
 	return end()
 }

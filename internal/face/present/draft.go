@@ -143,9 +143,13 @@ func drawdownText(w *weave.Weave) string {
 	return "\n" + title + "\n" + textIndent + strings.ReplaceAll(lines, "\n", "\n"+textIndent) + "\n"
 }
 
-// JudgedText says what is known of a draft's cloth and its edges.
+// JudgedText says what is known of a draft's cloth and, where e is given, its edges.
 func JudgedText(a *structure.Analysis, e *structure.Edges) string {
-	return toldText("The cloth", Structure(a)) + toldText("The edges, one shuttle from the left", Edges(e))
+	text := toldText("The cloth", Structure(a))
+	if e != nil {
+		text += toldText("The edges, one shuttle from the left", Edges(e))
+	}
+	return text
 }
 
 func toldText(title string, told []Told) string {

@@ -56,6 +56,7 @@ var noFile = map[string]string{
 	"draft.plans-differ":  "a plan file cannot say it so: TestFaultyDrafts of draft",
 	"draft.colour":        "a plan file cannot say it so: TestFaultyDrafts of draft",
 	"draft.more":          "a plan file cannot say it so: TestFaultyDrafts of draft",
+	"block.system":        "the command line names the system: draft.txtar of cli",
 	"draft.none":          "what asks for a draft says it: draft.txtar of cli",
 	"draft.not-found":     "needs a file beside the plan: TestDraftsThatCannotBeTaken of app",
 	"draft.unreadable":    "needs a file beside the plan: TestDraftsThatCannotBeTaken of app",

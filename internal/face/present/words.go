@@ -56,7 +56,11 @@ func fill(text string, p problem.Problem) string {
 	}
 	pairs := []string{"{read}", short(p.Read)}
 	for _, name := range slices.Sorted(maps.Keys(p.Args)) {
-		pairs = append(pairs, "{"+name+"}", say(p.Args[name]))
+		value := say(p.Args[name])
+		if name == "system" || name == "entry" { // ids of the catalogue
+			value = Catalogue(value).Name
+		}
+		pairs = append(pairs, "{"+name+"}", value)
 	}
 	return strings.NewReplacer(pairs...).Replace(text)
 }

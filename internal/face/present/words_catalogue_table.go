@@ -255,6 +255,7 @@ var catalogueWords = map[string]words{
 	"catalogue.wide":      {"the two twills come round together only after more ends than shafts can weave", "", "take twills whose lengths have a factor in common"},
 	"catalogue.long":      {"the order makes more than {most} threads before it comes round", "", "write a shorter order"},
 
+	"block.system":   {"\"{read}\" is no way to weave blocks", "", "the ways are {valid}"},
 	"block.blocks":   {"{read} is no number of blocks from 1 to {most}", "", "write blocks as letters, A for the first"},
 	"block.units":    {"the profile has {read} units here, and takes 1 to {most}", "", "write at least one unit, and look at the counts"},
 	"block.unknown":  {"there is no block {read}: the profile has {blocks}", "", "write another letter, or thread that block too"},

@@ -15,6 +15,7 @@ var kinds = []kind{
 	{name: "yarn", about: "yarn to buy and to weigh out", has: (*desk).hasYarn, without: "it names no yarn", make: (*desk).yarn},
 	{name: "winding", about: "the way of the warp, the bouts and their colours", has: always, make: (*desk).winding},
 	{name: "raddle", about: "ends in the raddle or on the sections of the beam", has: (*desk).hasSpreading, without: "[winding] says neither raddle nor section", make: (*desk).raddle},
+	{name: "draft", about: "threading, tie-up, treadling and drawdown as handbooks print them", has: (*desk).hasDrawn, without: "it has no [draft], or no threading that comes to its ends", make: (*desk).drafted},
 	{name: "threading", about: "heddles on each shaft", has: (*desk).hasThreading, without: "it has no threading that comes to its ends", make: (*desk).threading},
 	{name: "sleying", about: "the reed, its order, and groups of dents to tick", has: (*desk).hasReed, without: "it names no reed", make: (*desk).sleying},
 	{name: "tie-up", about: "what to tie to each treadle, by treadle and by shaft", has: (*desk).hasTieup, without: "it has no [draft] with a tie-up", make: (*desk).tieup},
@@ -55,6 +56,7 @@ const (
 	titleSections  = "Sectional beam"
 	titleThreading = "Threading"
 	titleSleying   = "Sleying"
+	titleDraft     = "The draft"
 	titleTieup     = "Tie-up"
 	titleTreadling = "Treadling"
 	titleLifts     = "Lifts"

@@ -16,7 +16,7 @@ func (d *desk) hasTreadling() bool { return !d.r.Plan.Drafting.Picked().IsZero()
 // in groups to tick with the count of picks so far.
 func (d *desk) treadling() {
 	picked := d.r.Plan.Drafting.Picked()
-	blocks := append([]block{d.heading(wordTreadled)}, d.text(strong, picked.Text)...)
+	blocks := append([]block{d.heading(wordAsWritten)}, d.text(strong, picked.Text)...)
 	if d.hasTieup() {
 		blocks = append(blocks, d.heading(wordLifts))
 		blocks = append(blocks, d.lifts()...)
