@@ -62,11 +62,13 @@ type part struct {
 }
 
 // byRule is the sheets of a plan in three parts: the tape goes nearer to the edge of
-// the paper, and it and the glance, which has hatchings, are finely ruled.
+// the paper, and it, the glance with its hatchings and the draft are finely ruled.
 func byRule(r *reckon.Result) []part {
 	all := everything(r)
-	ours := slices.DeleteFunc(slices.Clone(all), func(s string) bool { return s == "tape" || s == "glance" })
-	out := []part{{ours, margin, drawnSlack, agreeDPI}, {[]string{"glance"}, margin, drawnSlack, agreeFineDPI}}
+	ruled := []string{"glance", "draft"}
+	ours := slices.DeleteFunc(slices.Clone(all), func(s string) bool { return s == "tape" || slices.Contains(ruled, s) })
+	fine := slices.DeleteFunc(ruled, func(s string) bool { return !slices.Contains(all, s) })
+	out := []part{{ours, margin, drawnSlack, agreeDPI}, {fine, margin, drawnSlack, agreeFineDPI}}
 	if slices.Contains(all, "tape") {
 		out = append(out, part{[]string{"tape"}, 8, tapeSlack, agreeFineDPI})
 	}
