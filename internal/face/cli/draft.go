@@ -102,24 +102,22 @@ func newDraftTurn(w World) *cobra.Command {
 }
 
 // readDraft reads a draft and says what is wrong with it; the draft is nil when it
-// cannot be used.
-func readDraft(w World, name string, quiet bool) (*app.Drafted, error, func() error) {
+// cannot be used. What is left to do at the end gives the exit code.
+func readDraft(w World, name string) (d *app.Drafted, end func() error, err error) {
 	text, err := planText(w, name)
 	if err != nil {
-		return nil, err, nil
+		return nil, nil, err
 	}
 	d, list := app.ReadDraft(sourceOf(w, said(name), text))
-	if !quiet {
-		printProblems(w.Err, list, present.Imperial)
-	}
-	return d, nil, func() error { return verdict(w, list, ReckonOptions{}) }
+	printProblems(w.Err, list, present.Imperial)
+	return d, func() error { return verdict(w, list, ReckonOptions{}) }, nil
 }
 
 func runDraftShow(w World, name string, opts DraftOptions) error {
 	if opts.JSON {
 		return draftJSON(w, name)
 	}
-	d, err, end := readDraft(w, name, false)
+	d, end, err := readDraft(w, name)
 	if err != nil || d == nil {
 		return orElse(err, end)
 	}
@@ -131,7 +129,7 @@ func runDraftCheck(w World, name string, opts DraftOptions) error {
 	if opts.JSON {
 		return draftJSON(w, name)
 	}
-	d, err, end := readDraft(w, name, false)
+	d, end, err := readDraft(w, name)
 	if err != nil || d == nil {
 		return orElse(err, end)
 	}
@@ -168,7 +166,7 @@ func printDraftJSON(w World, d *app.Drafted, list *problem.List) error {
 }
 
 func runDraftConvert(w World, name string, changes []string, opts DraftOptions) error {
-	d, err, end := readDraft(w, name, false)
+	d, end, err := readDraft(w, name)
 	if err != nil || d == nil {
 		return orElse(err, end)
 	}

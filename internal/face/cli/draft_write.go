@@ -151,7 +151,7 @@ func runDraftDraw(w World, name string, opts DrawOptions) error {
 	if err := opts.check(); err != nil {
 		return err
 	}
-	d, err, end := readDraft(w, name, false)
+	d, end, err := readDraft(w, name)
 	if err != nil || d == nil {
 		return orElse(err, end)
 	}
