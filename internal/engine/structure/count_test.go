@@ -274,29 +274,58 @@ func TestSixTreadles(t *testing.T) {
 			}
 		}
 	}
-	want := map[string]int{"plain": 495, "basket": 945, "2/2 twill": 45, "1/3 twill": 45, "3/1 twill": 45, "double cloth": 258}
+	// With one foot, with up to two, and with any number of treadles pressed at once.
+	want := map[string][3]int{
+		"plain": {495, 763, 763}, "basket": {945, 1380, 1380}, "2/2 twill": {45, 146, 146},
+		"1/3 twill": {45, 45, 45}, "3/1 twill": {45, 1055, 1165}, "double cloth": {258, 1275, 1355},
+	}
 	for cloth, sets := range needs {
-		if got := tied(6, sets); got != want[cloth] {
-			t.Errorf("%s: %d ways, want %d", cloth, got, want[cloth])
+		for i, feet := range []int{1, 2, 6} {
+			if got := tied(6, feet, sets); got != want[cloth][i] {
+				t.Errorf("%s with %d treadles at once: %d ways, want %d", cloth, feet, got, want[cloth][i])
+			}
 		}
+	}
+	all := map[uint64]bool{1<<14 - 1: true}
+	if one, two := tied(6, 1, all), tied(6, 2, all); one != 0 || two != 3 {
+		t.Errorf("%d and %d ways give all fourteen lifts with one foot and with two, want 0 and 3", one, two)
 	}
 }
 
-// tied counts the sets of so many lifts that hold one of those sets.
-func tied(size int, sets map[uint64]bool) int {
+// tied counts the ways to tie so many lifts that hold one of those sets, so many
+// treadles being pressed at once on a rising shed.
+func tied(size, feet int, sets map[uint64]bool) int {
 	n := 0
 	for ties := range uint64(1) << 14 {
 		if len(bitsOf(ties)) != size {
 			continue
 		}
+		open := united(ties, feet)
 		for set := range sets {
-			if set&^ties == 0 {
+			if set&^open == 0 {
 				n++
 				break
 			}
 		}
 	}
 	return n
+}
+
+// united gives the useful lifts that up to feet treadles open together: bit k is the
+// lift k + 1, whose bits are shafts.
+func united(ties uint64, feet int) uint64 {
+	single := bitsOf(ties)
+	open := ties
+	for range feet - 1 {
+		for _, a := range bitsOf(open) {
+			for _, b := range single {
+				if up := (a + 1) | (b + 1); up < 15 {
+					open |= 1 << (up - 1)
+				}
+			}
+		}
+	}
+	return open
 }
 
 func bitsOf(set uint64) (out []int) {
