@@ -3,6 +3,8 @@ package app
 import (
 	"errors"
 	"io/fs"
+	"maps"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -51,6 +53,70 @@ func (s Source) adopt(plan *warp.Plan, list *problem.List) {
 		return
 	}
 	adoptDraft(plan, file.Draft)
+	adoptColours(plan, file.Draft, list)
+}
+
+// adoptColours gives the plan the draft's orders of colours as orders of its yarns,
+// where it has none of its own.
+func adoptColours(plan *warp.Plan, d *draft.Draft, list *problem.List) {
+	if len(plan.Drafting.Colours) == 0 {
+		return
+	}
+	missing := map[int]bool{}
+	if plan.Warp.Stripes.IsZero() {
+		left := len(d.Threading) - len(trimmedLeft(d.Threading))
+		plan.Warp.Stripes = yarnOrder(plan, &d.Warp, left, len(trimmed(d.Threading)), missing)
+	}
+	if plan.Weft.Order.IsZero() {
+		plan.Weft.Order = yarnOrder(plan, &d.Weft, 0, d.Picks(), missing)
+	}
+	for _, colour := range slices.Sorted(maps.Keys(missing)) {
+		list.Fail("draft.colour-yarn", "draft.colours", strconv.Itoa(colour), problem.Args{"colour": colour})
+	}
+}
+
+// yarnOrder is the colours of n threads from the one at from on as an order of yarns,
+// whose repeat fills. Colours that are no yarn of the plan's are noted.
+func yarnOrder(plan *warp.Plan, t *draft.Threads, from, n int, missing map[int]bool) order.Order {
+	colours := make([]int, n)
+	for i := range colours {
+		colours[i] = t.ColourOf(from + i)
+		if plan.Drafting.Colours[colours[i]+1] == "" {
+			missing[colours[i]+1] = true
+		}
+	}
+	if n == 0 || len(missing) > 0 {
+		return order.Order{}
+	}
+	each := weave.Period(colours, false)
+	text := "(" + yarnRuns(plan, colours[:each]) + ") x fill"
+	if rest := n % each; rest > 0 {
+		text += ", " + yarnRuns(plan, colours[:rest])
+	}
+	o, _ := order.Parse(text, order.Context{Kind: order.Stripes})
+	return o
+}
+
+// yarnRuns writes neighbours of one colour as a yarn and a count.
+func yarnRuns(plan *warp.Plan, colours []int) string {
+	var parts []string
+	for len(colours) > 0 {
+		n := 1
+		for n < len(colours) && colours[n] == colours[0] {
+			n++
+		}
+		parts = append(parts, plan.Drafting.Colours[colours[0]+1]+" "+strconv.Itoa(n))
+		colours = colours[n:]
+	}
+	return strings.Join(parts, ", ")
+}
+
+// trimmedLeft leaves out the ends in no heddle at the left edge.
+func trimmedLeft(threading []int) []int {
+	for len(threading) > 0 && threading[0] == 0 {
+		threading = threading[1:]
+	}
+	return threading
 }
 
 // adoptDraft writes a draft into a plan. The smallest part of the threading and of
@@ -76,14 +142,11 @@ func adoptDraft(plan *warp.Plan, d *draft.Draft) {
 
 // trimmed leaves out the ends in no heddle at both edges.
 func trimmed(threading []int) []int {
-	from, to := 0, len(threading)
-	for from < to && threading[from] == 0 {
-		from++
+	threading = trimmedLeft(threading)
+	for len(threading) > 0 && threading[len(threading)-1] == 0 {
+		threading = threading[:len(threading)-1]
 	}
-	for to > from && threading[to-1] == 0 {
-		to--
-	}
-	return threading[from:to]
+	return threading
 }
 
 func shaftsOrder(shafts []int) order.Order {

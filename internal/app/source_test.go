@@ -104,3 +104,37 @@ func TestAdoptedDraftsDrawTheSame(t *testing.T) {
 		}
 	})
 }
+
+const colouredPlan = "sley = 1\nwarp.sett = \"20 epi\"\n[draft]\nwif = \"twill.wif\"\ncolours = { 1 = \"white\", 2 = \"blue\" }\n" +
+	"[yarns.white]\ncount = \"8/2 Ne\"\n[yarns.blue]\ncount = \"8/2 Ne\"\n[[pieces]]\nlength = \"30 in\"\nwidth = \"10 in\"\n"
+
+// striped is a twill whose ends come four and four in two colours between floating
+// selvedges, and whose picks are two of one colour and two of the other.
+func striped(palette int) []byte {
+	d := &draft.Draft{Shafts: 4, Threading: []int{0, 1, 2, 3, 4, 1, 2, 3, 4, 0}, Lifts: []draft.Set{3, 6, 12, 9}, Palette: make([]draft.Colour, palette)}
+	last := palette - 1
+	d.Warp.Colours = []int{1, 0, 0, 0, 0, 1, 1, 1, 1, 0}
+	d.Weft.Colours = []int{0, 0, last, last}
+	return wif.Encode(wif.FromDraft(d))
+}
+
+func TestColoursOfADraft(t *testing.T) {
+	r, list := ReckonPlan(Source{Name: "p.toml", Text: []byte(colouredPlan), Beside: beside(map[string][]byte{"twill.wif": striped(2)})}, "", false)
+	if list.Failed() {
+		t.Fatal(list.All())
+	}
+	if got := r.Plan.Warp.Stripes.String(); got != "(white 4, blue 4) x fill" {
+		t.Errorf("stripes %q", got)
+	}
+	if got := r.Plan.Weft.Order.String(); got != "(white 2, blue 2) x fill" {
+		t.Errorf("picks %q", got)
+	}
+	if n, ok := r.Node("yarns[blue].picks"); !ok || n.Is.IsZero() {
+		t.Error("no picks are counted in blue")
+	}
+	_, list = ReckonPlan(Source{Name: "p.toml", Text: []byte(colouredPlan), Beside: beside(map[string][]byte{"twill.wif": striped(3)})}, "", false)
+	all := list.All()
+	if len(all) != 1 || all[0].Code != "draft.colour-yarn" || all[0].Place.Line != 5 {
+		t.Errorf("a colour without a yarn: %v", all)
+	}
+}

@@ -129,5 +129,5 @@ func readRow(t *testing.T, name, key, example string) {
 // needsMore are the faults of an example that only lacks the rest of a file.
 var needsMore = map[string]bool{
 	"yarn.none": true, "order.name-unknown": true, "border.missing": true, "find.piece": true,
-	"skein.length": true, "skein.mass": true, "waste.fringe": true, "key.missing": true, "treadling.no-ties": true,
+	"skein.length": true, "skein.mass": true, "waste.fringe": true, "key.missing": true, "treadling.no-ties": true, "draft.colours-alone": true,
 }

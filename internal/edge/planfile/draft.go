@@ -15,6 +15,7 @@ func (d *decoder) readDraft(n *node) {
 	t := d.open(draftTable, n)
 	d.plan.Drafting = warp.Drafting{
 		File:      t.text("wif"),
+		Colours:   d.draftColours(t.at("colours")),
 		Ups:       d.ties(t.at("tie-up")),
 		Treadling: t.order("treadling", order.Treadles),
 		LiftPlan:  t.order("lift-plan", order.Treadles),
@@ -24,10 +25,37 @@ func (d *decoder) readDraft(n *node) {
 	for _, key := range []string{"tie-up", "treadling", "lift-plan"} {
 		t.exclude("wif", key)
 	}
+	if t.has("colours") && !t.has("wif") {
+		t.failKey("draft.colours-alone", "colours", nil)
+	}
 	t.fitsTies(&d.plan.Drafting)
 	if t.has("wif") && d.top.child("warp").child("threading") != nil {
 		t.failKey("draft.threaded", "wif", nil)
 	}
+}
+
+// mostPalette is the highest number of a colour of a draft.
+const mostPalette = 10_000
+
+// draftColours reads which yarn each colour of the draft's palette is, by its number.
+func (d *decoder) draftColours(n *node) map[int]string {
+	const wanted = `the yarn of each colour of the draft by its number, as { 1 = "white", 2 = "blue" }`
+	if n == nil || !d.is(n, tableKind, wanted) {
+		return nil
+	}
+	out := map[int]string{}
+	for _, c := range n.items {
+		number, ok := wholeNumber(c.key)
+		if !ok || number < 1 || number > mostPalette {
+			d.fail("draft.colour-number", c, problem.Args{"number": c.key, "most": mostPalette})
+			continue
+		}
+		if d.is(c, textKind, "the name of a yarn") {
+			d.knows(c, c.text)
+			out[number] = c.text
+		}
+	}
+	return out
 }
 
 // fitsTies reports a treadling by treadles that are not tied.

@@ -85,7 +85,7 @@ func TestEveryKeyIsInTheWholeFile(t *testing.T) {
 	_, places, _ := Decode("plan.toml", []byte(wholeText(t)))
 	seen := map[string]bool{}
 	walk(places.top, func(n *node) { seen[n.key] = true })
-	instead := map[string]bool{"both": true, "in-turn": true, "crimp": true, "per-piece": true, "pegs": true, "mill": true, "wif": true, "lift-plan": true}
+	instead := map[string]bool{"both": true, "in-turn": true, "crimp": true, "per-piece": true, "pegs": true, "mill": true, "wif": true, "colours": true, "lift-plan": true}
 	for name, valid := range keys {
 		for _, key := range valid {
 			if !seen[key] && !instead[key] && name != linksTable && name != pieceLinks {

@@ -61,7 +61,7 @@ var keys = map[string][]string{
 	floatsTable:  {"ends", "yarn"},
 	doubledTable: {"ends", "heddle"},
 	secondTable:  {"take-up", "extra"},
-	draftTable:   {"wif", "tie-up", "treadling", "lift-plan"},
+	draftTable:   {"wif", "colours", "tie-up", "treadling", "lift-plan"},
 	weftTable: {
 		"picks", "yarn", "order", "shares", "of-warp", "per-piece", "slack", "crimp", "turn",
 		"reserve", "tail", "hemstitch", "repairs", "bobbin", "bobbin-end",

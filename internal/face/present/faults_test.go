@@ -57,6 +57,7 @@ var noFile = map[string]string{
 	"draft.colour":        "a plan file cannot say it so: TestFaultyDrafts of draft",
 	"draft.more":          "a plan file cannot say it so: TestFaultyDrafts of draft",
 	"block.system":        "the command line names the system: draft.txtar of cli",
+	"draft.colour-yarn":   "needs a file beside the plan: TestColoursOfADraft of app",
 	"draft.none":          "what asks for a draft says it: draft.txtar of cli",
 	"draft.not-found":     "needs a file beside the plan: TestDraftsThatCannotBeTaken of app",
 	"draft.unreadable":    "needs a file beside the plan: TestDraftsThatCannotBeTaken of app",
@@ -168,7 +169,7 @@ func checkPlace(t *testing.T, text string, p problem.Problem) {
 var aside = map[string]bool{
 	"heddles.count": true, "keys.both": true, "shares.sum": true, "end.both-kinds": true,
 	"end.no-kind": true, "value.kind": true, "name.form": true, "pieces.none": true,
-	"skein.length": true, "skein.mass": true, "pegs.count": true, "tie-up.count": true,
+	"skein.length": true, "skein.mass": true, "pegs.count": true, "tie-up.count": true, "draft.colours-alone": true,
 }
 
 func golden(t *testing.T, file, got string) {

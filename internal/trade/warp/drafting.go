@@ -8,7 +8,10 @@ import (
 // Drafting is how the cloth of a plan is treadled; its threading is that of the
 // warp. Either Ups and Treadling are given, or LiftPlan, or neither.
 type Drafting struct {
-	File      string       // the interchange text it comes from, as written; empty: none
+	File string // the interchange text it comes from, as written; empty: none
+	// Colours are the yarns of the file's colours, by their numbers there, from 1: where
+	// the plan itself says no stripes or no order of picks, they are the draft's.
+	Colours   map[int]string
 	Ups       []draft.Set  // the shafts that each treadle alone puts up, treadle 1 first
 	Treadling order.Order  // the treadles of each pick
 	LiftPlan  order.Order  // the shafts that are up at each pick
