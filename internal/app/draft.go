@@ -7,7 +7,6 @@ import (
 	"sley/internal/edge/wif"
 	"sley/internal/engine/structure"
 	"sley/internal/trade/draft"
-	"sley/internal/trade/loom"
 	"sley/internal/trade/problem"
 )
 
@@ -86,79 +85,4 @@ func JudgeDraft(d *Drafted) Judged {
 		unit, across = d.Draft, d.Draft
 	}
 	return Judged{structure.OfDraft(unit), structure.EdgesOfDraft(across, across.Ends(), structure.Weaving{})}
-}
-
-// Change is a change of a draft by name.
-type Change struct {
-	Name string
-	make func(*draft.Draft) (*draft.Draft, bool)
-}
-
-// always is a change that can be made of every draft.
-func always(change func(*draft.Draft) *draft.Draft) func(*draft.Draft) (*draft.Draft, bool) {
-	return func(d *draft.Draft) (*draft.Draft, bool) { return change(d), true }
-}
-
-// changes are what can be made of a draft, in the order they are listed.
-var changes = []Change{
-	{"turned", (*draft.Draft).Turned},
-	{"other-face", always((*draft.Draft).OtherFace)},
-	{"lift-plan", always((*draft.Draft).WithoutTreadles)},
-	{"treadles", func(d *draft.Draft) (*draft.Draft, bool) { return d.WithTreadles(d.Shed) }},
-	{"fewest", always((*draft.Draft).Fewest)},
-	{"used", always((*draft.Draft).DropUnused)},
-	{"as-drawn-in", (*draft.Draft).AsDrawnIn},
-	{"ends-mirrored", always((*draft.Draft).MirrorEnds)},
-	{"picks-mirrored", always((*draft.Draft).MirrorPicks)},
-	{"ends-reversed", always((*draft.Draft).ReverseEnds)},
-	{"picks-reversed", always((*draft.Draft).ReversePicks)},
-	{"rising", onLoom(loom.Rising)},
-	{"sinking", onLoom(loom.Sinking)},
-	{"counterbalance", onLoom(loom.Counterbalance)},
-	{"countermarch", onLoom(loom.Countermarch)},
-	{"table", onTable},
-}
-
-// onLoom ties a draft anew; where picks press several treadles and would then open
-// another shed, each lift has a treadle of its own.
-func onLoom(shed loom.Shed) func(*draft.Draft) (*draft.Draft, bool) {
-	return func(d *draft.Draft) (*draft.Draft, bool) {
-		if c, same := d.OnLoom(shed); same {
-			return c, true
-		}
-		return d.WithTreadles(shed)
-	}
-}
-
-func onTable(d *draft.Draft) (*draft.Draft, bool) {
-	c := d.WithoutTreadles()
-	c.Shed = loom.Table
-	return c, true
-}
-
-// ChangeNames lists the changes.
-func ChangeNames() []string {
-	var out []string
-	for _, c := range changes {
-		out = append(out, c.Name)
-	}
-	return out
-}
-
-// ChangeDraft makes the changes of those names one after another. It gives the name
-// of the first that is not known or cannot be made of the draft, and then no draft.
-func ChangeDraft(d *Drafted, names []string) (*Drafted, string) {
-	out := Drafted{Draft: d.Draft, file: d.file}
-	for _, name := range names {
-		changed := false
-		for _, c := range changes {
-			if c.Name == name {
-				out.Draft, changed = c.make(out.Draft)
-			}
-		}
-		if !changed {
-			return nil, name
-		}
-	}
-	return &out, ""
 }

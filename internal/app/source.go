@@ -88,7 +88,7 @@ func yarnOrder(plan *warp.Plan, t *draft.Threads, from, n int, missing map[int]b
 	if n == 0 || len(missing) > 0 {
 		return order.Order{}
 	}
-	each := weave.Period(colours, false)
+	each := weave.Cycle(colours)
 	text := "(" + yarnRuns(plan, colours[:each]) + ") x fill"
 	if rest := n % each; rest > 0 {
 		text += ", " + yarnRuns(plan, colours[:rest])
@@ -175,7 +175,7 @@ func filling(words []string, classes []int, kind order.Kind) order.Order {
 	if len(words) == 0 {
 		return order.Order{}
 	}
-	each := weave.Period(classes, false)
+	each := weave.Cycle(classes)
 	text := "(" + strings.Join(words[:each], " ") + ") x fill"
 	if rest := len(words) % each; rest > 0 {
 		text += ", " + strings.Join(words[:rest], " ")

@@ -3,7 +3,6 @@ package cli
 import (
 	"errors"
 	"fmt"
-	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -69,9 +68,9 @@ func newDraftConvert(w World) *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "convert FILE [CHANGE...] -o FILE.wif",
 		Short: "Write a draft as an interchange text, changed or as it is",
-		Long: `Write a draft as an interchange text (docs/wif.md), with the changes named made one
-after another: ` + strings.Join(app.ChangeNames(), ", ") + `. What the text held
-besides is kept. Without -o the text goes to the standard output.
+		Long: `Write a draft as an interchange text (docs/wif.md) or as a picture, with the changes
+named made one after another (docs/drafts.md lists them). What the text held besides
+is kept. Without -o the text goes to the standard output.
 ` + exitHelp,
 		Example:           "  sley draft convert examples/galley-towels.toml -o towels.wif\n  sley draft convert towels.wif fewest lift-plan -o table.wif",
 		Args:              cobra.MinimumNArgs(1),
@@ -80,7 +79,7 @@ besides is kept. Without -o the text goes to the standard output.
 			return runDraftConvert(w, args[0], args[1:], opts)
 		},
 	}
-	cmd.Flags().StringVarP(&opts.Out, "out", "o", "", "where it goes: .wif, or a picture .svg, .png, .pdf")
+	opts.outFlags(cmd)
 	return cmd
 }
 
@@ -97,7 +96,7 @@ func newDraftTurn(w World) *cobra.Command {
 			return runDraftConvert(w, args[0], []string{"turned"}, opts)
 		},
 	}
-	cmd.Flags().StringVarP(&opts.Out, "out", "o", "", "where it goes: .wif, or a picture .svg, .png, .pdf")
+	opts.outFlags(cmd)
 	return cmd
 }
 
@@ -170,25 +169,18 @@ func runDraftConvert(w World, name string, changes []string, opts DraftOptions) 
 	if err != nil || d == nil {
 		return orElse(err, end)
 	}
-	changed, bad := app.ChangeDraft(d, changes)
-	if changed == nil {
-		return stop{code: exitUsage, err: cannotChange(bad)}
+	changed, err := app.ChangeDraft(d, changes)
+	if err != nil {
+		return stop{code: exitUsage, err: err}
+	}
+	if opts.JSON {
+		return printDraftJSON(w, changed, &problem.List{})
 	}
 	cloth := app.JudgeDraft(changed).Cloth
 	if err := writeDraft(w, changed, opts.Out, sheet.DraftLook{RepeatEnds: cloth.RepeatEnds, RepeatPicks: cloth.RepeatPicks}, usualDPI); err != nil {
 		return err
 	}
 	return end()
-}
-
-// cannotChange says why a change was not made.
-func cannotChange(name string) error {
-	for _, known := range app.ChangeNames() {
-		if known == name {
-			return fmt.Errorf("the change %s cannot be made of this draft: it would take more shafts or treadles than there can be, or a treadle that is not tied", name)
-		}
-	}
-	return fmt.Errorf("there is no change %q; the changes are %s", name, strings.Join(app.ChangeNames(), ", "))
 }
 
 func oneDraftOf(use string) cobra.PositionalArgs {
@@ -213,5 +205,12 @@ func draftAndChanges(cmd *cobra.Command, args []string, typed string) ([]string,
 	if len(args) == 0 {
 		return draftFiles(cmd, args, typed)
 	}
-	return app.ChangeNames(), cobra.ShellCompDirectiveNoFileComp
+	var out []string
+	for _, c := range app.Changes() {
+		if c.Takes != "" {
+			c.Name += "=" + c.Takes
+		}
+		out = append(out, c.Name)
+	}
+	return out, cobra.ShellCompDirectiveNoFileComp
 }

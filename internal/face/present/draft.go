@@ -90,7 +90,7 @@ func shorthand(words []string, classes []int) string {
 	if len(words) == 0 {
 		return "none"
 	}
-	each := weave.Period(classes, false)
+	each := weave.Cycle(classes)
 	times, rest := len(words)/each, len(words)%each
 	text := strings.Join(words[:each], " ")
 	if times > 1 {

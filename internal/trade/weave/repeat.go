@@ -78,6 +78,17 @@ func (w *Weave) EndClasses() (classes []int, n int) {
 	return w.distinctRows().Transpose().PickClasses()
 }
 
+// Cycle gives the length of what a list of threads repeats: its period where it comes
+// twice or more, or once and one thread to balance it; else the whole list, whose end
+// only happens to be like its beginning.
+func Cycle(list []int) int {
+	p := Period(list, false)
+	if n := len(list); n < 2*p && n != p+1 {
+		return n
+	}
+	return p
+}
+
 // Period is the least p with list[i] = list[i-p] for all i from p on, by the
 // borders of the list (Knuth, Morris, Pratt 1977); divides asks that p divide its
 // length, and is the length where none does.

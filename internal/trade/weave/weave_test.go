@@ -219,3 +219,17 @@ func FuzzParse(f *testing.F) {
 		}
 	})
 }
+
+func TestCycle(t *testing.T) {
+	for _, c := range []struct {
+		list []int
+		want int
+	}{
+		{nil, 0}, {[]int{1}, 1}, {[]int{1, 1}, 1}, {[]int{1, 2, 3, 2, 1}, 4}, {[]int{1, 2, 1, 2, 1}, 2},
+		{[]int{1, 2, 3, 1, 2}, 5}, {[]int{1, 2, 3, 1, 2, 3, 1, 2}, 3}, {[]int{1, 2, 3}, 3},
+	} {
+		if got := Cycle(c.list); got != c.want {
+			t.Errorf("%v: %d, want %d", c.list, got, c.want)
+		}
+	}
+}
