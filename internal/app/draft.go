@@ -2,11 +2,14 @@ package app
 
 import (
 	"bytes"
+	"fmt"
+	"slices"
 	"strings"
 
 	"sley/internal/edge/wif"
 	"sley/internal/engine/structure"
 	"sley/internal/trade/draft"
+	"sley/internal/trade/order"
 	"sley/internal/trade/problem"
 )
 
@@ -71,18 +74,72 @@ func WriteDraft(d *Drafted) []byte {
 	return wif.Encode(d.file)
 }
 
-// Judged is what is known of a draft's cloth and of its edges, woven with one
-// shuttle from the left.
+// Shuttles says how a cloth is woven: which shuttle throws each pick, as an order of
+// their numbers, "1 1 2 2"; and from which side each starts, left or right. Empty is
+// one shuttle from the left.
+type Shuttles struct {
+	Order  string
+	Starts []string
+}
+
+// weaving reads it; the error is what cannot be read.
+func (s Shuttles) weaving() (structure.Weaving, error) {
+	var w structure.Weaving
+	for _, start := range s.Starts {
+		side := slices.Index([]string{"left", "right"}, start)
+		if side < 0 {
+			return w, fmt.Errorf("%q is no side: a shuttle starts left or right", start)
+		}
+		w.Start = append(w.Start, structure.Side(side))
+	}
+	if s.Order == "" {
+		return w, nil
+	}
+	o, faults := order.Parse(s.Order, order.Context{Kind: order.Shafts})
+	if len(faults) > 0 || o.Filler() > 0 {
+		return w, fmt.Errorf("%q does not say the shuttle of each pick: write their numbers, as \"1 1 2 2\"", s.Order)
+	}
+	for _, run := range o.Runs(0) {
+		w.Shuttles = append(w.Shuttles, slices.Repeat([]int{run.Shaft - 1}, run.Count)...)
+	}
+	return w, nil
+}
+
+// Judged is what is known of a draft's cloth and of its edges.
 type Judged struct {
 	Cloth *structure.Analysis
 	Edges *structure.Edges
 }
 
-// JudgeDraft analyses a draft.
+// JudgeDraft analyses a draft, woven with one shuttle from the left.
 func JudgeDraft(d *Drafted) Judged {
+	judged, _ := JudgeWoven(d, Shuttles{})
+	return judged
+}
+
+// JudgeWoven analyses a draft as it is woven. An order of shuttles shorter than the
+// picks is gone through again and again. The error is what of it cannot be read.
+func JudgeWoven(d *Drafted, s Shuttles) (Judged, error) {
+	w, err := s.weaving()
+	if err != nil {
+		return Judged{}, err
+	}
 	unit, across := d.unit, d.across
 	if unit == nil {
 		unit, across = d.Draft, d.Draft
 	}
-	return Judged{structure.OfDraft(unit), structure.EdgesOfDraft(across, across.Ends(), structure.Weaving{})}
+	if n := len(w.Shuttles); n > 0 {
+		across = across.RepeatPicks(n / gcd(n, across.Picks()))
+		for len(w.Shuttles) < across.Picks() {
+			w.Shuttles = append(w.Shuttles, w.Shuttles[len(w.Shuttles)-n])
+		}
+	}
+	return Judged{structure.OfDraft(unit), structure.EdgesOfDraft(across, across.Ends(), w)}, nil
+}
+
+func gcd(a, b int) int {
+	for b > 0 {
+		a, b = b, a%b
+	}
+	return a
 }

@@ -14,8 +14,9 @@ import (
 
 // DraftOptions are the flags of sley draft.
 type DraftOptions struct {
-	Out  string
-	JSON bool
+	Out      string
+	JSON     bool
+	Shuttles app.Shuttles
 }
 
 func newDraft(w World) *cobra.Command {
@@ -60,6 +61,8 @@ func newDraftCheck(w World) *cobra.Command {
 		RunE:              func(_ *cobra.Command, args []string) error { return runDraftCheck(w, args[0], opts) },
 	}
 	cmd.Flags().BoolVar(&opts.JSON, "json", false, "print JSON (docs/json.md)")
+	cmd.Flags().StringVar(&opts.Shuttles.Order, "shuttles", "", "which shuttle throws each pick, as \"1 1 2 2\"; without it one throws all")
+	cmd.Flags().StringSliceVar(&opts.Shuttles.Starts, "start", nil, "the side from which each shuttle starts, as left,right; without it left")
 	return cmd
 }
 
@@ -132,7 +135,10 @@ func runDraftCheck(w World, name string, opts DraftOptions) error {
 	if err != nil || d == nil {
 		return orElse(err, end)
 	}
-	judged := app.JudgeDraft(d)
+	judged, err := app.JudgeWoven(d, opts.Shuttles)
+	if err != nil {
+		return stop{code: exitUsage, err: err}
+	}
 	fmt.Fprint(w.Out, present.JudgedText(judged.Cloth, judged.Edges))
 	return end()
 }

@@ -147,7 +147,7 @@ func drawdownText(w *weave.Weave) string {
 func JudgedText(a *structure.Analysis, e *structure.Edges) string {
 	text := toldText("The cloth", Structure(a))
 	if e != nil {
-		text += toldText("The edges, one shuttle from the left", Edges(e))
+		text += toldText("The edges", Edges(e))
 	}
 	return text
 }
