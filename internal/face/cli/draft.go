@@ -117,7 +117,7 @@ func readDraft(w World, name string) (d *app.Drafted, end func() error, err erro
 
 func runDraftShow(w World, name string, opts DraftOptions) error {
 	if opts.JSON {
-		return draftJSON(w, name)
+		return draftJSON(w, name, opts.Shuttles)
 	}
 	d, end, err := readDraft(w, name)
 	if err != nil || d == nil {
@@ -129,7 +129,7 @@ func runDraftShow(w World, name string, opts DraftOptions) error {
 
 func runDraftCheck(w World, name string, opts DraftOptions) error {
 	if opts.JSON {
-		return draftJSON(w, name)
+		return draftJSON(w, name, opts.Shuttles)
 	}
 	d, end, err := readDraft(w, name)
 	if err != nil || d == nil {
@@ -152,19 +152,22 @@ func orElse(err error, end func() error) error {
 }
 
 // draftJSON prints a draft with all that is known of it.
-func draftJSON(w World, name string) error {
+func draftJSON(w World, name string, shuttles app.Shuttles) error {
 	text, err := planText(w, name)
 	if err != nil {
 		return err
 	}
 	d, list := app.ReadDraft(sourceOf(w, said(name), text))
-	return printDraftJSON(w, d, list)
+	return printDraftJSON(w, d, list, shuttles)
 }
 
-func printDraftJSON(w World, d *app.Drafted, list *problem.List) error {
+func printDraftJSON(w World, d *app.Drafted, list *problem.List, shuttles app.Shuttles) error {
 	shape := present.DraftJSONOf(nil, nil, nil, list)
 	if d != nil {
-		judged := app.JudgeDraft(d)
+		judged, err := app.JudgeWoven(d, shuttles)
+		if err != nil {
+			return stop{code: exitUsage, err: err}
+		}
 		shape = present.DraftJSONOf(d.Draft, judged.Cloth, judged.Edges, list)
 	}
 	return errors.Join(printJSON(w.Out, shape), verdict(w, list, ReckonOptions{JSON: true}))
@@ -180,7 +183,7 @@ func runDraftConvert(w World, name string, changes []string, opts DraftOptions) 
 		return stop{code: exitUsage, err: err}
 	}
 	if opts.JSON {
-		return printDraftJSON(w, changed, &problem.List{})
+		return printDraftJSON(w, changed, &problem.List{}, app.Shuttles{})
 	}
 	cloth := app.JudgeDraft(changed).Cloth
 	if err := writeDraft(w, changed, opts.Out, sheet.DraftLook{RepeatEnds: cloth.RepeatEnds, RepeatPicks: cloth.RepeatPicks}, usualDPI); err != nil {

@@ -73,7 +73,7 @@ func runDraftMake(w World, id string, pairs []string, opts DraftOptions) error {
 // madeDraft says what was wrong, or prints or writes what was made.
 func madeDraft(w World, d *app.Drafted, list *problem.List, name string, opts DraftOptions) error {
 	if opts.JSON {
-		return printDraftJSON(w, d, list)
+		return printDraftJSON(w, d, list, app.Shuttles{})
 	}
 	printProblems(w.Err, list, present.Imperial)
 	if d == nil {
