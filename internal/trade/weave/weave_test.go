@@ -225,8 +225,14 @@ func TestCycle(t *testing.T) {
 		list []int
 		want int
 	}{
-		{nil, 0}, {[]int{1}, 1}, {[]int{1, 1}, 1}, {[]int{1, 2, 3, 2, 1}, 4}, {[]int{1, 2, 1, 2, 1}, 2},
-		{[]int{1, 2, 3, 1, 2}, 5}, {[]int{1, 2, 3, 1, 2, 3, 1, 2}, 3}, {[]int{1, 2, 3}, 3},
+		{nil, 0},
+		{[]int{1}, 1},
+		{[]int{1, 1}, 1},
+		{[]int{1, 2, 3, 2, 1}, 4},
+		{[]int{1, 2, 1, 2, 1}, 2},
+		{[]int{1, 2, 3, 1, 2}, 5},
+		{[]int{1, 2, 3, 1, 2, 3, 1, 2}, 3},
+		{[]int{1, 2, 3}, 3},
 	} {
 		if got := Cycle(c.list); got != c.want {
 			t.Errorf("%v: %d, want %d", c.list, got, c.want)
