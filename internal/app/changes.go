@@ -171,11 +171,7 @@ func insertedEnds(d *draft.Draft, value string) (*draft.Draft, error) {
 	if err != nil || o.MaxShaft() > d.Shafts {
 		return nil, errValue
 	}
-	var shafts []int
-	for _, r := range o.Runs(0) {
-		shafts = append(shafts, slices.Repeat([]int{r.Shaft}, r.Count)...)
-	}
-	return d.InsertEnds(at, shafts...), nil
+	return d.InsertEnds(at, draft.ShaftsOf(o.Runs(0))...), nil
 }
 
 func insertedPicks(d *draft.Draft, value string) (*draft.Draft, error) {
@@ -187,11 +183,7 @@ func insertedPicks(d *draft.Draft, value string) (*draft.Draft, error) {
 	if err != nil || o.MaxTreadle() > most {
 		return nil, errValue
 	}
-	var sets []draft.Set
-	for _, r := range o.Runs(0) {
-		sets = append(sets, slices.Repeat([]draft.Set{draft.Set(r.Set)}, r.Count)...)
-	}
-	return d.InsertPicks(at, sets...), nil
+	return d.InsertPicks(at, draft.SetsOf(o.Runs(0))...), nil
 }
 
 // renumbered takes the new numbers of shafts, or of treadles, in order; each from 1 on

@@ -111,6 +111,21 @@ type Judged struct {
 	Edges *structure.Edges
 }
 
+// cycles gives what the cloth is judged by, and what the edges are.
+func (d *Drafted) cycles() (unit, across *draft.Draft) {
+	if d.unit == nil {
+		return d.Draft, d.Draft
+	}
+	return d.unit, d.across
+}
+
+// Repeat gives the ends and the picks after which the cloth comes again.
+func (d *Drafted) Repeat() (ends, picks int) {
+	unit, _ := d.cycles()
+	a := structure.OfDraft(unit)
+	return a.RepeatEnds, a.RepeatPicks
+}
+
 // JudgeDraft analyses a draft, woven with one shuttle from the left.
 func JudgeDraft(d *Drafted) Judged {
 	judged, _ := JudgeWoven(d, Shuttles{})
@@ -124,10 +139,7 @@ func JudgeWoven(d *Drafted, s Shuttles) (Judged, error) {
 	if err != nil {
 		return Judged{}, err
 	}
-	unit, across := d.unit, d.across
-	if unit == nil {
-		unit, across = d.Draft, d.Draft
-	}
+	unit, across := d.cycles()
 	if n := len(w.Shuttles); n > 0 {
 		across = across.RepeatPicks(n / gcd(n, across.Picks()))
 		for len(w.Shuttles) < across.Picks() {

@@ -158,14 +158,11 @@ func shaftsOrder(shafts []int) order.Order {
 }
 
 func picksOrder(sets []draft.Set) order.Order {
-	words, classes := make([]string, len(sets)), make([]int, len(sets))
-	number := map[draft.Set]int{}
+	words := make([]string, len(sets))
 	for i, s := range sets {
-		if _, ok := number[s]; !ok {
-			number[s] = len(number)
-		}
-		words[i], classes[i] = s.String(), number[s]
+		words[i] = s.String()
 	}
+	classes, _ := draft.Classes(sets)
 	return filling(words, classes, order.Treadles)
 }
 

@@ -34,12 +34,8 @@ func (r *run) reckonHeddles() {
 // working end. A threading that does not come to the ends is a problem.
 func (r *run) threadings() (int, bool) {
 	t, ends := r.plan.Warp.Threading, r.cloth.ends.Is.Count(qty.Nearest)
-	left := ends - t.Fixed()
-	switch {
-	case t.Filler() == 0 && left == 0:
-		return 0, true
-	case t.Filler() > 0 && left >= 0 && left%t.Filler() == 0:
-		return left / t.Filler(), true
+	if times, ok := t.Fills(ends); ok {
+		return times, true
 	}
 	path := "warp.threading"
 	if r.plan.Built.Ends.Given() {

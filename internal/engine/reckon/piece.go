@@ -218,10 +218,6 @@ func (r *run) wholePicks(pr *pieceRun, base term, state warp.State) {
 	exact := r.put(pr.id+"picks.exact", r.mul(Picks, r.withHems(pr, long), pr.ppi), warp.Unsaid, pr.about)
 	pr.hasPicks = true
 	pr.picks = r.motifs(pr, exact)
-	if !r.exact() {
-		motif, fixed := r.motifOf(pr)
-		r.treadlings(pr, motif, fixed)
-	}
 	r.lengthOfPicks(pr)
 }
 
@@ -289,7 +285,9 @@ func (r *run) motifs(pr *pieceRun, exact term) term {
 		picks = r.add(picks, r.plain(count(fixed, Picks)))
 	}
 	picks.Kind = Picks
-	return r.put(pr.id+"picks", picks, warp.Unsaid, pr.about)
+	picks = r.put(pr.id+"picks", picks, warp.Unsaid, pr.about)
+	r.treadlings(pr, picks, motif, fixed)
+	return picks
 }
 
 // borderPicks gives the picks of the near and the far border.

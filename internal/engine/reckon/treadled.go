@@ -27,13 +27,12 @@ func (r *run) motifOf(pr *pieceRun) (motif, fixed int) {
 	return picked.Filler(), picked.Fixed()
 }
 
-// treadlings is how often the treadling is repeated in a piece, where it decides
-// the picks.
-func (r *run) treadlings(pr *pieceRun, motif, fixed int) {
+// treadlings is how often the treadling is repeated in the picks of a piece, where it
+// decides them.
+func (r *run) treadlings(pr *pieceRun, picks term, motif, fixed int) {
 	if pr.piece.Motif > 0 || r.plan.Drafting.Picked().IsZero() {
 		return
 	}
-	picks := pr.picks
 	if fixed > 0 {
 		picks = r.sub(picks, r.plain(count(fixed, Picks)))
 	}
@@ -45,7 +44,7 @@ func (r *run) treadlings(pr *pieceRun, motif, fixed int) {
 // reports false where the plan has no threading that comes to its ends, or no
 // treadling.
 func (r *Result) Drawn() (*draft.Draft, bool) {
-	times, ok := r.threadings()
+	times, ok := r.Threadings()
 	if !ok {
 		return nil, false
 	}
@@ -55,7 +54,7 @@ func (r *Result) Drawn() (*draft.Draft, bool) {
 // Cycles gives the drafts that the cloth is judged by: what comes again both ways,
 // and the whole threading over what comes again of the treadling.
 func (r *Result) Cycles() (unit, across *draft.Draft, ok bool) {
-	times, ok := r.threadings()
+	times, ok := r.Threadings()
 	if !ok {
 		return nil, nil, false
 	}
@@ -64,18 +63,15 @@ func (r *Result) Cycles() (unit, across *draft.Draft, ok bool) {
 	return unit, across, ok && whole
 }
 
-// threadings is how often the filling group of the threading is repeated.
-func (r *Result) threadings() (int, bool) {
+// Threadings is how often the filling group of the threading is repeated to take every
+// working end; it reports false where there is no threading that does.
+func (r *Result) Threadings() (int, bool) {
 	t := r.Plan.Warp.Threading
 	n, ok := r.Node("ends")
 	if !ok || t.IsZero() || !n.Is.IsInt() {
 		return 0, false
 	}
-	ends, times := n.Is.Count(qty.Nearest), 0
-	if t.Filler() > 0 {
-		times = (ends - t.Fixed()) / t.Filler()
-	}
-	return times, t.Total(times) == ends
+	return t.Fills(n.Is.Count(qty.Nearest))
 }
 
 // checkDraft holds the draft against the loom and tells what its sheds do.

@@ -185,8 +185,7 @@ func runDraftConvert(w World, name string, changes []string, opts DraftOptions) 
 	if opts.JSON {
 		return printDraftJSON(w, changed, &problem.List{}, app.Shuttles{})
 	}
-	cloth := app.JudgeDraft(changed).Cloth
-	if err := writeDraft(w, changed, opts.Out, sheet.DraftLook{RepeatEnds: cloth.RepeatEnds, RepeatPicks: cloth.RepeatPicks}, usualDPI); err != nil {
+	if err := writeDraft(w, changed, opts.Out, sheet.DraftLook{}, usualDPI); err != nil {
 		return err
 	}
 	return end()

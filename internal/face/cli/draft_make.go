@@ -2,6 +2,7 @@ package cli
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -176,7 +177,7 @@ func runDraftBlocks(w World, opts BlockOptions) error {
 	if opts.Shed != "" && !known {
 		return stop{code: exitUsage, err: fmt.Errorf("--shed: %q is not known; the sheds are %s", opts.Shed, strings.Join(loom.ShedNames(), ", "))}
 	}
-	if !contains(app.FeetNames(), opts.Feet) {
+	if !slices.Contains(app.FeetNames(), opts.Feet) {
 		return stop{code: exitUsage, err: fmt.Errorf("--feet: %q is not known; write %s", opts.Feet, strings.Join(app.FeetNames(), ", "))}
 	}
 	if opts.Threading == "" {
@@ -185,13 +186,4 @@ func runDraftBlocks(w World, opts BlockOptions) error {
 	opts.Loom = loom.Loom{Shafts: opts.Shafts, Treadles: opts.Treadles, Shed: shed}
 	d, list := app.WriteBlocks(opts.Blocked)
 	return madeDraft(w, d, list, present.Catalogue(opts.System).Name, opts.DraftOptions)
-}
-
-func contains(list []string, s string) bool {
-	for _, have := range list {
-		if have == s {
-			return true
-		}
-	}
-	return false
 }

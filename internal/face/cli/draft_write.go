@@ -51,11 +51,15 @@ func writeDraft(w World, d *app.Drafted, out string, look sheet.DraftLook, dpi i
 	return nil
 }
 
-// draftPictures draws a draft: a PDF on paper, which is A4 unless said; SVG and PNG as
-// one picture, or where paper was said a file for each page.
+// draftPictures draws a draft, with its repeat framed unless one was said: a PDF on paper,
+// which is A4 unless said; SVG and PNG as one picture, or where paper was said a file for
+// each page.
 func draftPictures(d *app.Drafted, out string, form app.Form, look sheet.DraftLook, dpi int) ([]File, error) {
 	if look.Paper == "" && form == app.PDF {
 		look.Paper = sheet.PaperNames()[0]
+	}
+	if look.RepeatEnds == 0 {
+		look.RepeatEnds, look.RepeatPicks = d.Repeat()
 	}
 	pages, ok := sheet.DrawDraft(d.Draft, look)
 	if !ok {
@@ -155,8 +159,6 @@ func runDraftDraw(w World, name string, opts DrawOptions) error {
 	if err != nil || d == nil {
 		return orElse(err, end)
 	}
-	cloth := app.JudgeDraft(d).Cloth
-	opts.Look.RepeatEnds, opts.Look.RepeatPicks = cloth.RepeatEnds, cloth.RepeatPicks
 	if opts.Floats > 0 {
 		opts.Look.Floats = app.LongFloats(d.Draft, opts.Floats)
 	}

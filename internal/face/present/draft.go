@@ -73,14 +73,11 @@ func ThreadingText(d *draft.Draft) string {
 
 // PicksText writes picks in shorthand, treadles or shafts at once joined by +.
 func PicksText(sets []draft.Set) string {
-	words, classes := make([]string, len(sets)), make([]int, len(sets))
-	number := map[draft.Set]int{}
+	words := make([]string, len(sets))
 	for i, s := range sets {
-		if _, ok := number[s]; !ok {
-			number[s] = len(number)
-		}
-		words[i], classes[i] = s.String(), number[s]
+		words[i] = s.String()
 	}
+	classes, _ := draft.Classes(sets)
 	return shorthand(words, classes)
 }
 
@@ -106,12 +103,12 @@ func shorthand(words []string, classes []int) string {
 func tieLines(d *draft.Draft) []string {
 	var out []string
 	for i, tie := range d.Ties {
-		line := "treadle " + number(i+1) + ": " + tieWords(d.Shed) + " " + spaced(tie.Tied)
+		line := "treadle " + number(i+1) + ": " + tieWords(d.Shed) + " " + SetText(tie.Tied)
 		if tie.Lowered != 0 {
-			line += ", lowers " + spaced(tie.Lowered)
+			line += ", lowers " + SetText(tie.Lowered)
 		}
 		if up := d.Open(draft.Of(i + 1)).Up; up != tie.Tied {
-			line += "; up are " + spaced(up)
+			line += "; up are " + SetText(up)
 		}
 		out = append(out, line)
 	}
@@ -125,7 +122,8 @@ func tieWords(s loom.Shed) string {
 	return "raises"
 }
 
-func spaced(s draft.Set) string {
+// SetText writes shafts or treadles with spaces between, or that there are none.
+func SetText(s draft.Set) string {
 	if s == 0 {
 		return "none"
 	}

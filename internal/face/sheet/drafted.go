@@ -124,7 +124,6 @@ func (d *desk) drafted() {
 	}
 	shown := unit.RepeatEnds(twice(unit.Ends())).RepeatPicks(twice(unit.Picks()))
 	shown.Name = ""
-	look := DraftLook{RepeatEnds: unit.Ends(), RepeatPicks: unit.Picks()}
 	marks := drafting.Marks{}
 	if shown.Ends() > unit.Ends() || shown.Picks() > unit.Picks() {
 		marks.Repeat = drafting.Part{Picks: unit.Picks(), Ends: unit.Ends()}
@@ -132,9 +131,7 @@ func (d *desk) drafted() {
 	words := draftWords(shown)
 	words.Heading = ""
 	blocks := d.facts(wordAsWritten, d.draftFacts())
-	drawn := look.drafting()
-	drawn.Cell = d.cellFor(shown)
-	page, ok := drafting.Draw(shown, drawn, marks, words)
+	page, ok := drafting.Draw(shown, drafting.Look{Cell: d.cellFor(shown)}, marks, words)
 	if ok && page.Width <= d.width() && page.Height <= d.bottom()-margin-headHigh-40 {
 		blocks = append(blocks, block{high: page.Height, gap: 4, draw: func(x, y float64) []scene.Item {
 			return []scene.Item{scene.Group{X: x, Y: y, Items: page.Items}}

@@ -6,7 +6,7 @@ import (
 	"strings"
 
 	"sley/internal/engine/dress"
-	"sley/internal/trade/order"
+	"sley/internal/trade/draft"
 )
 
 // threading is the heddles to count out before beaming, the order as it was
@@ -51,29 +51,15 @@ const (
 
 // threaded puts the ends of the warp into groups as its threading suits.
 func (d *desk) threaded() []dress.Threaded {
-	ends, ok := d.r.Node("ends")
-	t := d.r.Plan.Warp.Threading
-	if !ok || t.IsZero() {
+	times, ok := d.r.Threadings()
+	if !ok {
 		return nil
 	}
-	all, times := ends.Is.Count(0), 0
-	if t.Filler() > 0 {
-		times = (all - t.Fixed()) / t.Filler()
-	}
-	most := endsInGroup
-	for all/most > mostThreadings {
+	t, most := d.r.Plan.Warp.Threading, endsInGroup
+	for t.Total(times)/most > mostThreadings {
 		most *= 2
 	}
-	return dress.Threading(shafts(t.Before()), shafts(t.FillRuns()), shafts(t.After()), times, most)
-}
-
-// shafts is the shaft of every end.
-func shafts(runs []order.Run) []int {
-	var out []int
-	for _, r := range runs {
-		out = append(out, slices.Repeat([]int{r.Shaft}, r.Count)...)
-	}
-	return out
+	return dress.Threading(draft.ShaftsOf(t.Before()), draft.ShaftsOf(t.FillRuns()), draft.ShaftsOf(t.After()), times, most)
 }
 
 // threadings has, for each sort of group, its shafts, its heddles on each shaft,

@@ -1,9 +1,9 @@
 package sheet
 
 import (
-	"strconv"
 	"strings"
 
+	"sley/internal/face/present"
 	"sley/internal/trade/draft"
 	"sley/internal/trade/loom"
 )
@@ -35,20 +35,11 @@ func (d *desk) tieWords() string {
 	return wordTieRaise
 }
 
-// ties are what each treadle is tied to on the plan's loom.
-func (d *desk) ties() []draft.Tie {
-	p, out := d.r.Plan, []draft.Tie(nil)
-	for _, up := range p.Drafting.Ups {
-		out = append(out, draft.TieFor(p.Loom.Shed, up, p.Shafts()))
-	}
-	return out
-}
-
 // byTreadle has a row for each treadle: what it puts up, and the cords it wants.
 func (d *desk) byTreadle() []block {
 	var rows [][]cell
-	for i, tie := range d.ties() {
-		rows = append(rows, append([]cell{tick, said(count(i + 1)), words(listed(d.r.Plan.Drafting.Ups[i]))}, d.cords(tie)...))
+	for i, tie := range d.r.Plan.Ties() {
+		rows = append(rows, append([]cell{tick, said(count(i + 1)), words(present.SetText(d.r.Plan.Drafting.Ups[i]))}, d.cords(tie)...))
 	}
 	columns := append([]column{{"", 1, false}, {wordTreadle, 2, true}, {wordPutsUp, 4, false}}, d.cordColumns()...)
 	return d.table(columns, rows)
@@ -57,9 +48,10 @@ func (d *desk) byTreadle() []block {
 // byShaft has a row for each shaft: the treadles it hangs from.
 func (d *desk) byShaft() []block {
 	var rows [][]cell
+	ties := d.r.Plan.Ties()
 	for shaft := 1; shaft <= d.r.Plan.Shafts(); shaft++ {
 		var on draft.Tie
-		for i, tie := range d.ties() {
+		for i, tie := range ties {
 			if tie.Tied.Has(shaft) {
 				on.Tied = on.Tied.With(i + 1)
 			}
@@ -85,23 +77,11 @@ func (d *desk) cordColumns() []column {
 }
 
 func (d *desk) cords(tie draft.Tie) []cell {
-	first := cell{text: listed(tie.Tied), bold: true}
+	first := cell{text: present.SetText(tie.Tied), bold: true}
 	if d.r.Plan.Loom.Shed == loom.Countermarch {
-		return []cell{first, {text: listed(tie.Lowered), bold: true}}
+		return []cell{first, {text: present.SetText(tie.Lowered), bold: true}}
 	}
 	return []cell{first}
-}
-
-// listed is a set as numbers with spaces between.
-func listed(s draft.Set) string {
-	var out []string
-	for _, n := range s.List() {
-		out = append(out, strconv.Itoa(n))
-	}
-	if len(out) == 0 {
-		return wordNone
-	}
-	return strings.Join(out, " ")
 }
 
 // ofDraft is what the reckoning says of the draft and its sheds, with what to do.

@@ -4,8 +4,8 @@ import (
 	"slices"
 
 	"sley/internal/engine/dress"
+	"sley/internal/face/present"
 	"sley/internal/trade/draft"
-	"sley/internal/trade/order"
 	"sley/internal/trade/qty"
 )
 
@@ -36,7 +36,7 @@ func (d *desk) treadling() {
 func (d *desk) lifts() []block {
 	var texts []string
 	for i, up := range d.r.Plan.Drafting.Ups {
-		texts = append(texts, filled(wordLiftOf, "{treadle}", count(i+1), "{shafts}", listed(up)))
+		texts = append(texts, filled(wordLiftOf, "{treadle}", count(i+1), "{shafts}", present.SetText(up)))
 	}
 	return d.lines3(texts)
 }
@@ -87,11 +87,13 @@ func (d *desk) treadlingOf(i int) []block {
 
 // grouped puts the picks of a piece into groups as its treadling suits: the group
 // that fills, or the whole order, again and again, cut off at the last pick. Rows
-// name sets by their number from 1.
+// name sets by their number from 0.
 func (d *desk) grouped(picks int) ([]draft.Set, []dress.Threaded) {
 	o := d.r.Plan.Drafting.Picked()
-	s := setNumbers{}
-	before, fill, after := s.of(o.Before()), s.of(o.FillRuns()), s.of(o.After())
+	parts := [][]draft.Set{draft.SetsOf(o.Before()), draft.SetsOf(o.FillRuns()), draft.SetsOf(o.After())}
+	numbers, sets := draft.Classes(slices.Concat(parts...))
+	before, numbers := numbers[:len(parts[0])], numbers[len(parts[0]):]
+	fill, after := numbers[:len(parts[1])], numbers[len(parts[1]):]
 	if len(fill) == 0 {
 		before, fill = nil, before
 	}
@@ -104,23 +106,7 @@ func (d *desk) grouped(picks int) ([]draft.Set, []dress.Threaded) {
 	for picks/most > mostThreadings {
 		most *= 2
 	}
-	return s.sets, dress.Threading(before, fill, append(slices.Clone(fill[:min(rest, len(fill))]), after...), times, most)
-}
-
-// setNumbers gives sets of treadles numbers.
-type setNumbers struct{ sets []draft.Set }
-
-func (s *setNumbers) of(runs []order.Run) []int {
-	var out []int
-	for _, r := range runs {
-		at := slices.Index(s.sets, draft.Set(r.Set))
-		if at < 0 {
-			at = len(s.sets)
-			s.sets = append(s.sets, draft.Set(r.Set))
-		}
-		out = append(out, slices.Repeat([]int{at + 1}, r.Count)...)
-	}
-	return out
+	return sets, dress.Threading(before, fill, append(slices.Clone(fill[:min(rest, len(fill))]), after...), times, most)
 }
 
 // pressed says the treadles, or the shafts, of a group of picks.
@@ -130,7 +116,7 @@ func pressed(sets []draft.Set, row dress.Threaded) string {
 		if i > 0 {
 			text += " "
 		}
-		text += sets[at-1].String()
+		text += sets[at].String()
 	}
 	if row.Times > 1 {
 		text = filled(wordRepeated, "{shafts}", text, "{times}", count(row.Times))

@@ -97,7 +97,6 @@ const (
 	wordPutsUp     = "puts up shafts"
 	wordRaises     = "cords that raise"
 	wordLowers     = "cords that lower"
-	wordNone       = "none"
 	wordTieRaise   = "Each treadle is tied to the shafts it raises; the others stay down."
 	wordTieLower   = "Each treadle is tied to the shafts it lowers; the others stay up, or rise on a counterbalance loom."
 	wordTieBoth    = "Each treadle is tied to every shaft, to raise it or to lower it."

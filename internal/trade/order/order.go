@@ -90,6 +90,16 @@ func (o Order) Filler() int {
 // below 0 counts as 0. Beyond the range of an int it stays at its top.
 func (o Order) Total(fill int) int { return plus(o.Fixed(), o.Filler(), fill) }
 
+// Fills gives how often the fill group is repeated for the order to come to that many
+// threads, and reports whether it can come to them.
+func (o Order) Fills(threads int) (times int, ok bool) {
+	left, each := threads-o.Fixed(), o.Filler()
+	if each == 0 {
+		return 0, left == 0
+	}
+	return max(left, 0) / each, left >= 0 && left%each == 0
+}
+
 // Fits reports whether Total(fill) is no more than MostThreads.
 func (o Order) Fits(fill int) bool { return o.Total(fill) <= MostThreads }
 

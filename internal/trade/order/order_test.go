@@ -255,3 +255,21 @@ func TestValidName(t *testing.T) {
 		}
 	}
 }
+
+// Fills is Total read backwards: what it answers makes the sum, and what it refuses nothing
+// makes.
+func TestFillsUndoesTotal(t *testing.T) {
+	for _, text := range []string{"blue 4", "edge 4, (blue 3, white 2) x fill, edge 4", "(red 3) x fill"} {
+		o := inStripes(t, text)
+		for threads := range 40 {
+			times, ok := o.Fills(threads)
+			want := false
+			for n := range 40 {
+				want = want || o.Total(n) == threads
+			}
+			if ok != want || (ok && o.Total(times) != threads) {
+				t.Errorf("%q to %d threads: %d, %v; it can be done: %v", text, threads, times, ok, want)
+			}
+		}
+	}
+}

@@ -42,6 +42,15 @@ func (p *Plan) Shafts() int {
 	return n
 }
 
+// Ties gives what each treadle is tied to on the plan's loom.
+func (p *Plan) Ties() []draft.Tie {
+	var out []draft.Tie
+	for _, up := range p.Drafting.Ups {
+		out = append(out, draft.TieFor(p.Loom.Shed, up, p.Shafts()))
+	}
+	return out
+}
+
 // Drawn gives the draft of the plan, its threading with the filling group repeated
 // ends times and its treadling repeated picks times, tied for the plan's loom. It
 // reports false where there is no threading, or neither treadling nor lift plan.
@@ -72,33 +81,8 @@ func cycle(o order.Order) []order.Run {
 func (p *Plan) drawn(threading []order.Run, picks func(order.Order) []order.Run) (*draft.Draft, bool) {
 	d := &draft.Draft{
 		Name: p.Name, Shafts: p.Shafts(), Treadles: len(p.Drafting.Ups), Shed: p.Loom.Shed,
-		Origin: p.Drafting.File, Threading: threaded(threading),
+		Origin: p.Drafting.File, Threading: draft.ShaftsOf(threading), Ties: p.Ties(),
 	}
-	for _, up := range p.Drafting.Ups {
-		d.Ties = append(d.Ties, draft.TieFor(d.Shed, up, d.Shafts))
-	}
-	d.Treadling, d.Lifts = picked(picks(p.Drafting.Treadling)), picked(picks(p.Drafting.LiftPlan))
+	d.Treadling, d.Lifts = draft.SetsOf(picks(p.Drafting.Treadling)), draft.SetsOf(picks(p.Drafting.LiftPlan))
 	return d, d.Ends() > 0 && d.Picks() > 0
-}
-
-// threaded is the shaft of each end.
-func threaded(runs []order.Run) []int {
-	var out []int
-	for _, run := range runs {
-		for range run.Count {
-			out = append(out, run.Shaft)
-		}
-	}
-	return out
-}
-
-// picked is the set of each pick.
-func picked(runs []order.Run) []draft.Set {
-	var out []draft.Set
-	for _, run := range runs {
-		for range run.Count {
-			out = append(out, draft.Set(run.Set))
-		}
-	}
-	return out
 }
