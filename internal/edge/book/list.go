@@ -1,0 +1,111 @@
+package book
+
+import (
+	"database/sql"
+	"strings"
+	"unicode"
+
+	"sley/internal/trade/record"
+)
+
+// List gives the documents that are asked for, in the order of names, without bodies,
+// and how many there are in all.
+func (r *Reader) List(q record.Query) ([]record.Document, int, error) {
+	where, args := conditions(q)
+	var total int
+	if err := r.row("SELECT count(*) FROM documents d WHERE "+where, args...).Scan(&total); err != nil {
+		return nil, 0, err
+	}
+	if q.After != nil {
+		where += " AND (d.sort_key, d.id) > (?, ?)"
+		args = append(args, q.After, q.AfterID)
+	}
+	var out []record.Document
+	err := r.each(func(scan func(...any) error) error {
+		var figures sql.NullString
+		d, err := scanCard(scan, &figures)
+		d.Facts.Figures = []byte(figures.String)
+		out = append(out, d)
+		return err
+	}, "SELECT "+cardColumns+", f.figures FROM documents d LEFT JOIN figures f ON f.document = d.id WHERE "+
+		where+" ORDER BY d.sort_key, d.id LIMIT ?", append(args, max(q.Most, 1))...)
+	return out, total, err
+}
+
+// conditions are those of a query, with what they are asked of.
+func conditions(q record.Query) (string, []any) {
+	where := "d.kind = ? AND d.removed = ?"
+	args := []any{q.Kind, q.Removed}
+	for _, c := range []struct {
+		is   string
+		most int
+	}{
+		{" AND d.shafts BETWEEN 1 AND ?", q.MostShafts},
+		{" AND d.treadles <= ?", q.MostTreadles},
+		{" AND d.longest_float BETWEEN 1 AND ?", q.MostFloat},
+	} {
+		if c.most > 0 {
+			where += c.is
+			args = append(args, c.most)
+		}
+	}
+	if q.Weave != "" {
+		where += " AND d.weave = ?"
+		args = append(args, q.Weave)
+	}
+	if match := matching(q.Words); match != "" {
+		where += " AND d.id IN (SELECT rowid FROM search WHERE search MATCH ?)"
+		args = append(args, match)
+	}
+	return where, args
+}
+
+// matching is a search as FTS5 wants it: each word in quotes, so that nothing typed is
+// taken for its grammar, and a star, so that a beginning will do.
+func matching(text string) string {
+	var out []string
+	for _, word := range strings.FieldsFunc(text, func(c rune) bool { return !unicode.IsLetter(c) && !unicode.IsNumber(c) }) {
+		out = append(out, `"`+word+`"*`)
+	}
+	return strings.Join(out, " ")
+}
+
+// Counts counts the documents that were not removed.
+func (r *Reader) Counts() (record.Counts, error) {
+	c := record.Counts{Of: map[record.Kind]int{}}
+	err := r.each(func(scan func(...any) error) error {
+		var kind record.Kind
+		var n, demo int
+		err := scan(&kind, &n, &demo)
+		c.Of[kind] = n
+		c.Demo += demo
+		return err
+	}, "SELECT kind, count(*), sum(demo) FROM documents WHERE removed = 0 GROUP BY kind")
+	return c, err
+}
+
+// Stale gives documents of a kind whose facts are not of their newest version or not of
+// that engine, at most that many.
+func (r *Reader) Stale(kind record.Kind, engine, most int) ([]record.ID, error) {
+	var out []record.ID
+	err := r.each(func(scan func(...any) error) error {
+		var id record.ID
+		err := scan(&id)
+		out = append(out, id)
+		return err
+	}, `SELECT id FROM documents WHERE kind = ?1 AND (facts_engine < ?2 OR facts_engine > ?2)
+		UNION SELECT id FROM documents WHERE kind = ?1 AND facts_engine = ?2 AND facts_of < version
+		LIMIT ?3`, kind, engine, most)
+	return out, err
+}
+
+// All gives every document, removed ones too, in the order they were added, without bodies.
+func (r *Reader) All() ([]record.Document, error) {
+	var out []record.Document
+	err := r.each(func(scan func(...any) error) error {
+		d, err := scanCard(scan)
+		out = append(out, d)
+		return err
+	}, "SELECT "+cardColumns+" FROM documents d ORDER BY d.id")
+	return out, err
+}

@@ -1,0 +1,29 @@
+package book
+
+import (
+	"errors"
+	"os"
+
+	"golang.org/x/sys/windows"
+)
+
+// errReadOnlyFS is what the system says of a disk that nothing can be written to.
+var errReadOnlyFS error = windows.ERROR_WRITE_PROTECT
+
+// lockedAt is the byte that is locked: Windows lets nobody read what is locked, and
+// what the file says must be read.
+const lockedAt = 1 << 30
+
+// lockFile takes the system's lock on the file, or fails with errHeld.
+func lockFile(file *os.File) error {
+	at := windows.Overlapped{Offset: lockedAt}
+	const how = windows.LOCKFILE_EXCLUSIVE_LOCK | windows.LOCKFILE_FAIL_IMMEDIATELY
+	err := windows.LockFileEx(windows.Handle(file.Fd()), how, 0, 1, 0, &at)
+	if errors.Is(err, windows.ERROR_LOCK_VIOLATION) || errors.Is(err, windows.ERROR_IO_PENDING) {
+		return errHeld
+	}
+	return err
+}
+
+// syncFolder does nothing: Windows writes names with the file.
+func syncFolder(string) error { return nil }

@@ -1,0 +1,53 @@
+package book
+
+import (
+	"errors"
+	"io/fs"
+
+	"modernc.org/sqlite"
+	lib "modernc.org/sqlite/lib"
+
+	"sley/internal/trade/record"
+)
+
+// troubleOf says what a failure means to the weaver; what is trouble already, and what
+// did not come from the file, it gives back.
+func troubleOf(path string, err error) error {
+	var t *record.Trouble
+	var s *sqlite.Error
+	switch {
+	case err == nil || errors.As(err, &t):
+		return err
+	case errors.As(err, &s):
+		return &record.Trouble{Code: codeOf(s.Code()), Path: path, Found: s.Error(), Err: err}
+	case errors.Is(err, fs.ErrPermission):
+		return &record.Trouble{Code: record.ReadOnly, Path: path, Err: err}
+	}
+	return err
+}
+
+// codeOf is the trouble that a code of SQLite's is. Extended codes hold the plain one in
+// their last byte.
+func codeOf(code int) string {
+	switch code {
+	case lib.SQLITE_IOERR_SHORT_READ, lib.SQLITE_CORRUPT_INDEX, lib.SQLITE_IOERR_CORRUPTFS:
+		return record.Damaged
+	case lib.SQLITE_IOERR_WRITE, lib.SQLITE_IOERR_FSYNC, lib.SQLITE_IOERR_TRUNCATE, lib.SQLITE_IOERR_SHMSIZE:
+		return record.Full // or failing: either way nothing more can be written
+	}
+	switch code & 0xff {
+	case lib.SQLITE_FULL:
+		return record.Full
+	case lib.SQLITE_CORRUPT:
+		return record.Damaged
+	case lib.SQLITE_NOTADB:
+		return record.NotABook
+	case lib.SQLITE_READONLY, lib.SQLITE_PERM:
+		return record.ReadOnly
+	case lib.SQLITE_CANTOPEN, lib.SQLITE_AUTH:
+		return record.Unreadable
+	case lib.SQLITE_BUSY, lib.SQLITE_LOCKED:
+		return record.InUse
+	}
+	return record.Unforeseen
+}

@@ -1,0 +1,94 @@
+package record
+
+import (
+	"slices"
+	"time"
+
+	"sley/internal/trade/yarn"
+)
+
+// Topic is what an event is about.
+type Topic string
+
+// The topics. Stock is about a yarn, the others about a warp.
+const (
+	Stock       Topic = "stock"
+	Log         Topic = "log"
+	Progress    Topic = "progress"
+	Measurement Topic = "measurement"
+)
+
+// What happened, by topic.
+const (
+	Bought   = "bought"   // stock: came to the shelf
+	Used     = "used"     // stock: went into a warp
+	Measured = "measured" // stock: this is what is there, whatever was reckoned
+	Lost     = "lost"     // stock: given away, eaten, spoilt
+	Started  = "started"  // log: work began, and the plan was frozen
+	Noted    = "note"     // log: a note
+	Sat      = "sitting"  // log: a time at the loom
+	Broken   = "broken"   // log: an end broke
+	Finished = "finished" // log: the warp is off the loom and done
+	Woven    = "woven"    // progress: so many picks are woven
+	Size     = "size"     // measurement: a size that was measured
+)
+
+// Whats lists what can happen in a topic.
+func (t Topic) Whats() []string {
+	return map[Topic][]string{
+		Stock:       {Bought, Used, Measured, Lost},
+		Log:         {Started, Noted, Sat, Broken, Finished},
+		Progress:    {Woven},
+		Measurement: {Size},
+	}[t]
+}
+
+// Topics lists the topics.
+func Topics() []Topic { return []Topic{Stock, Log, Progress, Measurement} }
+
+// Event is something that happened. Events are only ever added: one that was wrong is
+// cancelled by another.
+type Event struct {
+	Seq      int64 // the order in which the book took them, whatever the clock said
+	ID       string
+	Document ID
+	Topic    Topic
+	What     string
+	At       time.Time
+	Place    int         // pick, from the start of the warp; of Started the version
+	Path     string      // what was measured, as pieces[0].length
+	State    string      // the state it was measured in
+	Typed    string      // the amount or size, as typed
+	Amount   yarn.Amount // what was typed, read
+	Minutes  int         // of a sitting
+	Warp     ID          // stock: the warp that used it; 0: none
+	Note     string
+	Cancels  string // the ID of the event that this one cancels; then nothing else counts
+}
+
+// Standing gives the events that were not cancelled and cancel nothing, in order.
+func Standing(events []Event) []Event {
+	gone := map[string]bool{}
+	for _, e := range events {
+		gone[e.Cancels] = true
+	}
+	return slices.DeleteFunc(slices.Clone(events), func(e Event) bool { return e.Cancels != "" || gone[e.ID] })
+}
+
+// Frozen is a plan as it was when work began. It is never written again.
+type Frozen struct {
+	Warp     ID
+	Version  int // of the warp
+	At       time.Time
+	Event    string // the ID of the event that says so; cancelled, the start is
+	Program  string // the version of the program
+	Defaults int    // the version of the starting values
+	Body     []byte // the document, with the draft
+	Nodes    []byte // JSON, the reckoning
+}
+
+// Counts are how many documents of each kind a book holds, removed ones left out.
+type Counts struct {
+	Of   map[Kind]int
+	Demo int // of them, those that came with the demo
+}
