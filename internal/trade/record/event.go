@@ -82,7 +82,7 @@ type Frozen struct {
 	At       time.Time
 	Event    string // the ID of the event that says so; cancelled, the start is
 	Program  string // the version of the program
-	Defaults int    // the version of the starting values
+	Defaults string // the version of the starting values
 	Body     []byte // the document, with the draft
 	Nodes    []byte // JSON, the reckoning
 }

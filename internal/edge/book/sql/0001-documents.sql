@@ -67,7 +67,7 @@ CREATE TABLE frozen (
   at_ms         INTEGER NOT NULL,
   event         TEXT    NOT NULL UNIQUE REFERENCES events (id),
   program       TEXT    NOT NULL,
-  defaults      INTEGER NOT NULL,
+  defaults      TEXT    NOT NULL,
   body          BLOB    NOT NULL,
   nodes         BLOB    NOT NULL,
   PRIMARY KEY (warp, event),
