@@ -33,20 +33,30 @@ func Decode(file string, text []byte) (*warp.Plan, Places, *problem.List) {
 // DecodeFor decodes a plan in which find is to be found, in the place of what
 // the file itself looks for: what is to be found need not be written.
 func DecodeFor(file string, text []byte, find string) (*warp.Plan, Places, *problem.List) {
-	text = bytes.TrimPrefix(text, []byte("\ufeff"))
-	d := &decoder{
-		src: newSource(file, text), list: &problem.List{}, find: find,
-		plan: &warp.Plan{}, top: &node{kind: tableKind}, said: map[string]bool{},
+	src, top, list := readTree(file, text)
+	if top == nil {
+		return &warp.Plan{}, Places{src, &node{kind: tableKind}}, list
 	}
-	if bad := readable(d.src); bad != nil {
-		d.list.Add(*bad)
-		return d.plan, Places{d.src, d.top}, d.list
+	d := newDecoder(src, top, list)
+	d.find = find
+	d.read()
+	return d.plan, Places{src, top}, list
+}
+
+// readTree reads the text of a file into a tree; nil, with the problem, when
+// that cannot be done.
+func readTree(file string, text []byte) (*source, *node, *problem.List) {
+	src, list := newSource(file, bytes.TrimPrefix(text, []byte("\ufeff"))), &problem.List{}
+	if bad := readable(src); bad != nil {
+		list.Add(*bad)
+		return src, nil, list
 	}
-	if top := build(d.src, d.list); top != nil {
-		d.top = top
-		d.read()
-	}
-	return d.plan, Places{d.src, d.top}, d.list
+	return src, build(src, list), list
+}
+
+// newDecoder makes a decoder of a tree; src is nil when it came from no file.
+func newDecoder(src *source, top *node, list *problem.List) *decoder {
+	return &decoder{src: src, list: list, top: top, plan: &warp.Plan{}, said: map[string]bool{}}
 }
 
 // read reads every table of the file and then looks at the plan as a whole.
@@ -98,7 +108,7 @@ func (d *decoder) format(t table) {
 	case n == nil:
 		d.failAt("format.first", "sley", d.src.place(span{}), nil)
 		return
-	case d.top.items[0] != n:
+	case d.src != nil && d.top.items[0] != n: // only a file is read from its top
 		d.failAt("format.first", "sley", d.src.place(n.keyAt), nil)
 	}
 	d.plan.Format = t.whole("sley", 1, warp.Format).Is

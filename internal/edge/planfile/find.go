@@ -100,11 +100,3 @@ func (d *decoder) limited(n *node, paths ...string) bool {
 	d.fail("find.limit-missing", n, problem.Args{"missing": paths[0]})
 	return false
 }
-
-// follow gives the value at a path below n, or nil.
-func (n *node) follow(path string) *node {
-	for path != "" && n != nil {
-		n, path = follow(n, path)
-	}
-	return n
-}

@@ -1,9 +1,6 @@
 package planfile
 
 import (
-	"strconv"
-	"strings"
-
 	"sley/internal/trade/problem"
 )
 
@@ -21,38 +18,44 @@ func (p Places) Find(path string) (problem.Place, bool) {
 	if p.src == nil {
 		return problem.Place{}, false
 	}
-	n := p.top
-	for path != "" {
-		next, rest := follow(n, path)
-		if next == nil {
-			break
-		}
-		n, path = next, rest
-	}
+	n, _ := p.top.reach(path)
 	if n == p.top {
 		return problem.Place{File: p.src.file}, true
 	}
 	return p.src.place(n.shown()), true
 }
 
-// follow goes the first step of a path below n. A key that holds a full stop
-// itself is followed when it is there.
-func follow(n *node, path string) (next *node, rest string) {
-	if n.kind == listKind {
-		inner, rest, _ := strings.Cut(strings.TrimPrefix(path, "["), "]")
-		i, err := strconv.Atoi(inner)
-		if err != nil || i < 0 || i >= len(n.items) {
-			return nil, ""
+// reach follows a path below n as far as it leads, and tells whether that is to
+// its end.
+func (n *node) reach(path string) (*node, bool) {
+	steps, err := problem.ParsePath(path)
+	for _, step := range steps {
+		next := n.step(step)
+		if next == nil {
+			return n, false
 		}
-		return n.items[i], strings.TrimPrefix(rest, ".")
+		n = next
 	}
-	for _, c := range n.items {
-		rest, ok := strings.CutPrefix(path, c.key)
-		if ok && (rest == "" || rest[0] == '.' || rest[0] == '[') {
-			return c, strings.TrimPrefix(rest, ".")
-		}
+	return n, err == nil
+}
+
+// step gives the value one step below n, or nil.
+func (n *node) step(s problem.Step) *node {
+	switch {
+	case !s.Item:
+		return n.child(s.Key)
+	case n.kind == listKind && s.Index < len(n.items):
+		return n.items[s.Index]
 	}
-	return nil, ""
+	return nil
+}
+
+// follow gives the value at a path below n, or nil.
+func (n *node) follow(path string) *node {
+	if at, whole := n.reach(path); whole {
+		return at
+	}
+	return nil
 }
 
 // shown gives the characters of the file that stand for n: those between the

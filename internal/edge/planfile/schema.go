@@ -10,6 +10,7 @@ const (
 	piecesTable   = "pieces"
 	hemTable      = "pieces.hem"
 	fringeTable   = "pieces.fringe"
+	yarnsTable    = "yarns"
 	yarnTable     = "yarns.*"
 	skeinTable    = "yarns.*.skein"
 	warpTable     = "warp"
@@ -31,6 +32,13 @@ const (
 	linksTable    = "allowances"
 	pieceLinks    = "pieces.allowances"
 )
+
+// endKeys are the keys of a piece whose tables are hems or fringes.
+var endKeys = []string{"both", "first", "last"}
+
+// ownNames are the paths of the tables whose keys are names of the weaver's own,
+// in an order that she chose.
+var ownNames = []string{"extras", yarnsTable, "groups", "weft.shares", "draft.colours"}
 
 // keys lists the keys each table of a plan file may have, in the order they
 // are shown. Tables whose keys are names of the weaver's own (extras, groups,

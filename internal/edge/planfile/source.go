@@ -72,8 +72,12 @@ func (s *source) lineSpan(line int) span {
 }
 
 // place gives where a range stands. What reaches over the end of its line is
-// cut there; an empty range covers one character.
+// cut there; an empty range covers one character. Without a source there is no
+// place.
 func (s *source) place(at span) problem.Place {
+	if s == nil {
+		return problem.Place{}
+	}
 	line := s.line(at.from)
 	whole := s.lineSpan(line)
 	from := min(at.from, whole.to)

@@ -1,6 +1,10 @@
 package planfile
 
-import "strconv"
+import (
+	"strconv"
+
+	"sley/internal/trade/problem"
+)
 
 // kind is what a value of the file is.
 type kind int
@@ -95,12 +99,7 @@ func (n *node) path() string {
 	return join(above, n.key)
 }
 
-func join(above, key string) string {
-	if above == "" {
-		return key
-	}
-	return above + "." + key
-}
+func join(above, key string) string { return problem.JoinPath(above, key) }
 
 // depth counts the nodes above n.
 func (n *node) depth() int {

@@ -3,6 +3,7 @@ package planfile
 import (
 	"errors"
 	"slices"
+	"strings"
 
 	"sley/internal/trade/near"
 	"sley/internal/trade/problem"
@@ -57,6 +58,7 @@ func (d *decoder) sound(y yarn.Yarn, n *node) {
 	found := &problem.List{}
 	y.Validate(n.path(), found)
 	for _, p := range found.All() {
+		p.Path = strings.TrimPrefix(p.Path, ".") // of a yarn by itself
 		if c := d.top.follow(p.Path); c != nil && c.text != "" {
 			p.Read = c.text
 		}

@@ -2,6 +2,7 @@ package reckon
 
 import (
 	"sley/internal/engine/defaults"
+	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
 )
@@ -163,7 +164,7 @@ func (r *run) onceParts() []term {
 	parts = append(parts, r.sampling()...)
 	for i, e := range r.plan.Extras {
 		id := "warp.extras[" + itoa(i) + "]"
-		g := given{path: "extras." + e.Name, typed: e.Length.Typed, about: About{Mark: e.Name}}
+		g := given{path: problem.JoinPath("extras", e.Name), typed: e.Length.Typed, about: About{Mark: e.Name}}
 		parts = append(parts, r.given(id, length(e.Length.Is), g))
 	}
 	parts = append(parts, r.tieOns()...)

@@ -21,7 +21,7 @@ type words struct{ wrong, why, fix string }
 var tables = slices.Concat(inputTables, []map[string]words{checkWords, dressingCheckWords, wifWords})
 
 // inputTables are of what is wrong with the text of a plan file.
-var inputTables = []map[string]words{fileWords, planWords, windingWords, quantityWords, yarnWords, orderWords, draftWords, catalogueWords}
+var inputTables = []map[string]words{fileWords, planWords, windingWords, quantityWords, yarnWords, orderWords, draftWords, catalogueWords, documentWords}
 
 // wordsFor gives the words of a code. A code without words is our own mistake,
 // which TestEveryCodeHasWords finds.
