@@ -14,9 +14,7 @@ import (
 // the plan's own [find]. The result is nil when the plan has errors; the
 // list holds the problems of the file and of the reckoning, in their places.
 func ReckonPlan(s Source, find string, workings bool) (*reckon.Result, *problem.List) {
-	plan, places, list := planfile.DecodeFor(s.Name, s.Text, find)
-	s.adopt(plan, list)
-	list.Locate(places.Find)
+	plan, places, list := s.decode(find)
 	if find != "" && !list.Failed() && !reckon.Findable(plan, find) {
 		list.Fail("find.path", "--find", find, problem.Args{"valid": reckon.FindPaths(plan)})
 	}
@@ -35,6 +33,14 @@ func ReckonPlan(s Source, find string, workings bool) (*reckon.Result, *problem.
 	}
 	list.Locate(places.Find)
 	return result, list
+}
+
+// decode reads a plan with the draft it points to.
+func (s Source) decode(find string) (*warp.Plan, planfile.Places, *problem.List) {
+	plan, places, list := planfile.DecodeFor(s.Name, s.Text, find)
+	s.adopt(plan, list)
+	list.Locate(places.Find)
+	return plan, places, list
 }
 
 // FindPaths lists what of a plan file can be reckoned backwards.

@@ -107,3 +107,19 @@ type Query struct {
 	AfterID                             ID     // and its ID
 	Most                                int    // how many at most, at least 1
 }
+
+// The stages of a warp, as lists show them.
+const (
+	Planned  = "planned"
+	Begun    = "started" // work began
+	OnTheWay = "woven"   // picks were woven
+	Done     = "finished"
+)
+
+// StagePlanned is the stage that a new document has: warps are planned, others have none.
+func StagePlanned(k Kind) string {
+	if k == Warp {
+		return Planned
+	}
+	return ""
+}

@@ -1,0 +1,369 @@
+package app
+
+import (
+	"context"
+	"encoding/json"
+	"slices"
+	"strconv"
+	"strings"
+
+	"sley/internal/edge/planfile"
+	"sley/internal/trade/problem"
+	"sley/internal/trade/record"
+)
+
+// The parts of a warp that can come from a shelf, beside its yarns.
+const (
+	loomPart  = "loom"
+	draftPart = "draft"
+)
+
+// Use copies a yarn, a loom or a draft from its shelf into a warp, in the place of what
+// stands there; a yarn goes under the name that it has in the plan. The copy is the
+// warp's own, and says where it came from. From, not 0, is the version of it on the
+// shelf that is copied, else the newest.
+func (s *Studio) Use(ctx context.Context, e Edit, part string, shelf record.ID) (Saved, error) {
+	d, err := s.document(ctx, shelf)
+	if err != nil {
+		return Saved{}, err
+	}
+	return s.change(ctx, e, record.Edit, func(b *body, _ record.Kind) *problem.List {
+		return b.use(part, d)
+	})
+}
+
+func (s *Studio) document(ctx context.Context, id record.ID) (record.Document, error) {
+	var d record.Document
+	err := s.read(ctx, func(r record.Reader) (err error) {
+		d, err = r.Document(id)
+		return err
+	})
+	return d, err
+}
+
+// use copies a document of a shelf into the body of a warp.
+func (b *body) use(part string, d record.Document) *problem.List {
+	list := &problem.List{}
+	from, err := openBody(d.Body)
+	if err != nil {
+		return unread(part, err)
+	}
+	tree, err := b.plan()
+	if err != nil {
+		return unread("", err)
+	}
+	switch {
+	case d.Kind == record.Loom && part == loomPart:
+		err = copyLoom(tree, from)
+	case d.Kind == record.Draft && part == draftPart:
+		copyDraft(tree, b, from)
+	case d.Kind == record.Yarn && strings.HasPrefix(part, "yarns."):
+		err = graft(tree, part, from.Yarn)
+	default:
+		list.Fail("shelf.part", part, part, problem.Args{"kind": string(d.Kind), "valid": []string{"yarns.NAME", loomPart, draftPart}})
+		return list
+	}
+	if err != nil {
+		return unread(part, err)
+	}
+	b.Plan = tree.JSON()
+	b.Origins = slices.DeleteFunc(b.Origins, func(o Origin) bool { return o.Part == part })
+	b.Origins = append(b.Origins, Origin{part, d.Kind, d.Mark, d.Version})
+	slices.SortFunc(b.Origins, func(x, y Origin) int { return strings.Compare(x.Part, y.Part) })
+	return list
+}
+
+// graft puts a tree into a plan.
+func graft(tree *planfile.Document, at string, data []byte) error {
+	copied, err := part{at: rawOf(data)}.tree()
+	if err != nil {
+		return err
+	}
+	tree.Remove(at)
+	return tree.Graft(at, copied)
+}
+
+func rawOf(data []byte) *json.RawMessage {
+	raw := json.RawMessage(data)
+	return &raw
+}
+
+// copyLoom puts a loom with its board into a plan; how a warp is wound stays, where the
+// loom does not say it.
+func copyLoom(tree *planfile.Document, from *body) error {
+	if err := graft(tree, "loom", from.Loom); err != nil || len(from.Winding) == 0 {
+		return err
+	}
+	winding, err := part{at: &from.Winding}.tree()
+	if err != nil {
+		return err
+	}
+	for _, key := range []string{"board", "pegs", "mill"} { // a board, or pegs, or a mill
+		tree.Remove("winding." + key)
+	}
+	for _, key := range windingKeys {
+		if v, ok := winding.Get(key); ok {
+			if err := tree.Set("winding."+key, v); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+var windingKeys = []string{"board", "pegs", "mill", "peg", "raddle", "section"}
+
+// copyDraft has a plan woven by a draft: what it said of threading and treadling goes.
+func copyDraft(tree *planfile.Document, b, from *body) {
+	if from.WIF == nil {
+		return
+	}
+	for _, path := range []string{"warp.threading", "draft"} {
+		tree.Remove(path)
+	}
+	b.WIF = &text{from.WIF.Name, from.WIF.Text}
+	mustSet(tree, "draft.wif", planfile.TextValue(from.WIF.Name))
+}
+
+// TakeNewer copies the newest version of what a part of a warp came from once more.
+func (s *Studio) TakeNewer(ctx context.Context, e Edit, part string) (Saved, error) {
+	list := &problem.List{}
+	var from record.Document
+	err := s.read(ctx, func(r record.Reader) error {
+		o, err := originOf(r, e.ID, part)
+		if err != nil {
+			return err
+		}
+		if o == nil {
+			list.Fail("shelf.no-origin", part, part, nil)
+			return nil
+		}
+		d, err := r.Marked(o.Mark)
+		if err != nil {
+			return err
+		}
+		from, err = r.Document(d.ID)
+		return err
+	})
+	if err != nil || list.Failed() {
+		return refused(list), err
+	}
+	return s.change(ctx, e, record.Take, func(b *body, _ record.Kind) *problem.List { return b.use(part, from) })
+}
+
+func originOf(r record.Reader, id record.ID, part string) (*Origin, error) {
+	d, err := r.Document(id)
+	if err != nil {
+		return nil, err
+	}
+	b, err := openBody(d.Body)
+	if err != nil {
+		return nil, err
+	}
+	for _, o := range b.Origins {
+		if o.Part == part {
+			return &o, nil
+		}
+	}
+	return nil, nil
+}
+
+// Whence is where a part of a warp came from, and what that is now.
+type Whence struct {
+	Origin
+	Card  *Card // on the shelf; nil when the book has it no more
+	Newer bool  // the shelf has a newer version
+}
+
+// WhereFrom lists where the parts of a warp came from.
+func (s *Studio) WhereFrom(ctx context.Context, id record.ID) ([]Whence, error) {
+	var out []Whence
+	err := s.read(ctx, func(r record.Reader) error {
+		d, err := r.Document(id)
+		if err != nil {
+			return err
+		}
+		b, err := openBody(d.Body)
+		if err != nil {
+			return err
+		}
+		for _, o := range b.Origins {
+			w := Whence{Origin: o}
+			on, err := r.Marked(o.Mark)
+			switch {
+			case err == nil:
+				c := cardOf(on)
+				w.Card, w.Newer = &c, on.Version > o.Version
+			case !record.Is(err, record.NotFound):
+				return err
+			}
+			out = append(out, w)
+		}
+		return nil
+	})
+	return out, err
+}
+
+// PutOnShelf puts a part of a warp on the shelf: as a newer version of what it came from,
+// or, where it came from none or name is not empty, as a new document of that name. The
+// shelf's own newer version is not written over: that is a conflict. The warp then says
+// that its part came from there.
+func (s *Studio) PutOnShelf(ctx context.Context, e Edit, part, name string) (Saved, error) {
+	b, kind, list, err := s.taken(ctx, e.ID, part)
+	if err != nil || list.Failed() {
+		return refused(list), err
+	}
+	if name != "" {
+		b.rename(kind, name)
+	}
+	checkName(b.name(kind), "name", list)
+	list.Append(b.check(kind))
+	if list.Failed() {
+		return refused(list), nil
+	}
+	saved, on, err := s.shelve(ctx, e, part, kind, b, name != "")
+	if err != nil || saved.Refused || saved.Conflict != nil {
+		return saved, err
+	}
+	if err := s.remember(ctx, e, part, on); err != nil {
+		return saved, err
+	}
+	return saved, nil
+}
+
+// taken makes a document for the shelf of a part of a warp.
+func (s *Studio) taken(ctx context.Context, id record.ID, part string) (*body, record.Kind, *problem.List, error) {
+	list := &problem.List{}
+	d, err := s.document(ctx, id)
+	if err != nil {
+		return nil, "", list, err
+	}
+	from, err := openBody(d.Body)
+	if err != nil {
+		return nil, "", list, err
+	}
+	tree, err := from.plan()
+	if err != nil {
+		return nil, "", list, err
+	}
+	if part == draftPart {
+		b, list := from.draftForShelf(d.Name)
+		return b, record.Draft, list, nil
+	}
+	copied, ok := tree.Part(part)
+	if !ok {
+		list.Fail("shelf.nothing", part, part, nil)
+		return nil, "", list, nil
+	}
+	if part == loomPart {
+		b := &body{Loom: copied.JSON()}
+		if winding, ok := tree.Part("winding"); ok {
+			b.Winding = boardOf(winding).JSON()
+		}
+		if textAt(copied, "name") == "" {
+			b.rename(record.Loom, "loom")
+		}
+		return b, record.Loom, list, nil
+	}
+	copied.Remove("stock") // the shelf keeps it as events
+	called := strings.Trim(strings.TrimPrefix(part, "yarns."), `"`)
+	return &body{Name: called, Yarn: copied.JSON()}, record.Yarn, list, nil
+}
+
+// boardOf leaves of a winding what belongs to the loom and not to the warp.
+func boardOf(winding *planfile.Document) *planfile.Document {
+	out := planfile.NewDocument()
+	for _, key := range windingKeys {
+		if v, ok := winding.Get(key); ok {
+			mustSet(out, key, v)
+		}
+	}
+	return out
+}
+
+func (b *body) draftForShelf(name string) (*body, *problem.List) {
+	from, err := b.source(name + ".toml")
+	if err != nil {
+		return nil, unread(draftPart, err)
+	}
+	if b.WIF != nil {
+		from = Source{Name: b.WIF.Name, Text: []byte(b.WIF.Text)}
+	}
+	d, list := ReadDraft(from)
+	if d == nil {
+		return nil, unplaced(list)
+	}
+	return &body{Name: clipped(name), WIF: &text{interchangeName(from.Name), string(d.asText(from))}}, &problem.List{}
+}
+
+// rename calls a document something else.
+func (b *body) rename(kind record.Kind, name string) {
+	if kind != record.Loom {
+		b.Name = strings.TrimSpace(name)
+		return
+	}
+	tree, err := part{at: &b.Loom}.tree()
+	if err == nil {
+		mustSet(tree, "name", planfile.TextValue(strings.TrimSpace(name)))
+		b.Loom = tree.JSON()
+	}
+}
+
+// shelve writes the document: anew, or as the next version of what the part came from.
+func (s *Studio) shelve(ctx context.Context, e Edit, part string, kind record.Kind, b *body, anew bool) (Saved, record.Document, error) {
+	var on record.Document
+	var o *Origin
+	err := s.read(ctx, func(r record.Reader) (err error) {
+		if o, err = originOf(r, e.ID, part); err != nil || o == nil || anew {
+			return err
+		}
+		on, err = r.Marked(o.Mark)
+		return err
+	})
+	if err != nil && !record.Is(err, record.NotFound) {
+		return Saved{}, on, err
+	}
+	if on.ID == 0 {
+		saved, err := s.keep(ctx, fresh{kind: kind, body: b, window: e.Window})
+		if err == nil {
+			on, err = s.document(ctx, saved.ID)
+		}
+		return saved, on, err
+	}
+	saved, err := s.change(ctx, Edit{ID: on.ID, Base: o.Version, Window: e.Window}, record.Edit, func(was *body, _ record.Kind) *problem.List {
+		b.Note = was.Note
+		b.rename(kind, was.name(kind))
+		*was = *b
+		return &problem.List{}
+	})
+	if err == nil {
+		on, err = s.document(ctx, on.ID)
+	}
+	return saved, on, err
+}
+
+// remember writes into a warp where its part is on the shelf.
+func (s *Studio) remember(ctx context.Context, e Edit, part string, on record.Document) error {
+	return s.write(ctx, func(w record.Writer) ([]Changed, error) {
+		d, err := w.Document(e.ID)
+		if err != nil {
+			return nil, err
+		}
+		b, err := openBody(d.Body)
+		if err != nil {
+			return nil, err
+		}
+		b.Origins = slices.DeleteFunc(b.Origins, func(o Origin) bool { return o.Part == part })
+		b.Origins = append(b.Origins, Origin{part, on.Kind, on.Mark, on.Version})
+		if string(b.bytes()) == string(d.Body) {
+			return nil, nil
+		}
+		_, changed, err := s.append(w, d, b, record.Take, e.Window)
+		return changed, err
+	})
+}
+
+// YarnPart is the path of a yarn of a plan, as parts of warps are named.
+func YarnPart(name string) string {
+	return "yarns." + strconv.Quote(name)
+}
