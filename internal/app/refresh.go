@@ -39,7 +39,7 @@ func (s *Studio) refresh(ctx context.Context, kind record.Kind) (int, error) {
 	return len(cards), s.write(ctx, func(w record.Writer) ([]Changed, error) {
 		var changed []Changed
 		for id, card := range cards {
-			if err := w.PutFacts(id, card.Facts); err != nil {
+			if err := w.PutCard(id, card); err != nil {
 				return nil, err
 			}
 			changed = append(changed, Changed{kind, id, card.Facts.Of, "facts", ""})
@@ -61,8 +61,9 @@ func cardAnew(r record.Reader, id record.ID) (record.Card, error) {
 	}
 	b, err := openBody(d.Body)
 	if err != nil {
-		none := record.Facts{Of: d.Version, Engine: FactsEngine, Errors: 1}
-		return record.Card{Facts: none}, nil
+		none := d.Card
+		none.Facts = record.Facts{Of: d.Version, Engine: FactsEngine, Errors: 1}
+		return none, nil
 	}
 	return b.card(d.Kind, d.Version, stage), nil
 }

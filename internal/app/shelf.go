@@ -4,7 +4,6 @@ import (
 	"context"
 	"encoding/json"
 	"slices"
-	"strconv"
 	"strings"
 
 	"sley/internal/edge/planfile"
@@ -67,9 +66,7 @@ func (b *body) use(part string, d record.Document) *problem.List {
 		return unread(part, err)
 	}
 	b.Plan = tree.JSON()
-	b.Origins = slices.DeleteFunc(b.Origins, func(o Origin) bool { return o.Part == part })
-	b.Origins = append(b.Origins, Origin{part, d.Kind, d.Mark, d.Version})
-	slices.SortFunc(b.Origins, func(x, y Origin) int { return strings.Compare(x.Part, y.Part) })
+	b.cameFrom(part, d)
 	return list
 }
 
@@ -233,41 +230,59 @@ func (s *Studio) PutOnShelf(ctx context.Context, e Edit, part, name string) (Sav
 
 // taken makes a document for the shelf of a part of a warp.
 func (s *Studio) taken(ctx context.Context, id record.ID, part string) (*body, record.Kind, *problem.List, error) {
-	list := &problem.List{}
 	d, err := s.document(ctx, id)
 	if err != nil {
-		return nil, "", list, err
+		return nil, "", &problem.List{}, err
 	}
 	from, err := openBody(d.Body)
 	if err != nil {
-		return nil, "", list, err
+		return nil, "", &problem.List{}, err
 	}
-	tree, err := from.plan()
+	return from.take(part, d.Name)
+}
+
+// take makes a document for the shelf of a part of a warp that has that name.
+func (b *body) take(part, name string) (*body, record.Kind, *problem.List, error) {
+	list := &problem.List{}
+	tree, err := b.plan()
 	if err != nil {
 		return nil, "", list, err
 	}
 	if part == draftPart {
-		b, list := from.draftForShelf(d.Name)
-		return b, record.Draft, list, nil
+		taken, list := b.draftForShelf(name)
+		return taken, record.Draft, list, nil
 	}
 	copied, ok := tree.Part(part)
-	if !ok {
-		list.Fail("shelf.nothing", part, part, nil)
+	steps, err := problem.ParsePath(part)
+	switch {
+	case err != nil || !ok || part != loomPart && (len(steps) != 2 || steps[0].Key != "yarns"):
+		valid := []string{"yarns.NAME", loomPart, draftPart}
+		list.Fail("shelf.part", part, part, problem.Args{"kind": "yarn, loom or draft", "valid": valid})
 		return nil, "", list, nil
-	}
-	if part == loomPart {
-		b := &body{Loom: copied.JSON()}
-		if winding, ok := tree.Part("winding"); ok {
-			b.Winding = boardOf(winding).JSON()
-		}
-		if textAt(copied, "name") == "" {
-			b.rename(record.Loom, "loom")
-		}
-		return b, record.Loom, list, nil
+	case part == loomPart:
+		return loomForShelf(tree, copied), record.Loom, list, nil
 	}
 	copied.Remove("stock") // the shelf keeps it as events
-	called := strings.Trim(strings.TrimPrefix(part, "yarns."), `"`)
-	return &body{Name: called, Yarn: copied.JSON()}, record.Yarn, list, nil
+	return &body{Name: steps[1].Key, Yarn: copied.JSON()}, record.Yarn, list, nil
+}
+
+// loomForShelf is the loom of a plan, with the board its warp is wound on.
+func loomForShelf(tree, copied *planfile.Document) *body {
+	b := &body{Loom: copied.JSON()}
+	if winding, ok := tree.Part("winding"); ok {
+		b.Winding = boardOf(winding).JSON()
+	}
+	if textAt(copied, "name") == "" {
+		b.rename(record.Loom, "loom")
+	}
+	return b
+}
+
+// cameFrom says that a part of a warp is on a shelf.
+func (b *body) cameFrom(part string, on record.Document) {
+	b.Origins = slices.DeleteFunc(b.Origins, func(o Origin) bool { return o.Part == part })
+	b.Origins = append(b.Origins, Origin{part, on.Kind, on.Mark, on.Version})
+	slices.SortFunc(b.Origins, func(x, y Origin) int { return strings.Compare(x.Part, y.Part) })
 }
 
 // boardOf leaves of a winding what belongs to the loom and not to the warp.
@@ -353,8 +368,7 @@ func (s *Studio) remember(ctx context.Context, e Edit, part string, on record.Do
 		if err != nil {
 			return nil, err
 		}
-		b.Origins = slices.DeleteFunc(b.Origins, func(o Origin) bool { return o.Part == part })
-		b.Origins = append(b.Origins, Origin{part, on.Kind, on.Mark, on.Version})
+		b.cameFrom(part, on)
 		if string(b.bytes()) == string(d.Body) {
 			return nil, nil
 		}
@@ -365,5 +379,5 @@ func (s *Studio) remember(ctx context.Context, e Edit, part string, on record.Do
 
 // YarnPart is the path of a yarn of a plan, as parts of warps are named.
 func YarnPart(name string) string {
-	return "yarns." + strconv.Quote(name)
+	return problem.Path{{Key: "yarns"}, {Key: name}}.String()
 }

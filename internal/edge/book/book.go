@@ -201,6 +201,11 @@ func (b *Book) Version() int { return b.from }
 // Lock is the book's lock; nil where the book is another's.
 func (b *Book) Lock() *Lock { return b.lock }
 
+// Serving writes into the lock where the book's page is and what a request must carry.
+func (b *Book) Serving(address, token string) error {
+	return b.lock.Say(Owner{PID: os.Getpid(), Address: address, Token: token, Since: b.now()})
+}
+
 // LeftBehind is what a sley that was killed while it had the book left in its lock.
 func (l *Lock) LeftBehind() Owner { return l.left }
 

@@ -167,6 +167,15 @@ func newestWhole(ctx context.Context, book string) (string, bool) {
 	return "", false
 }
 
+// NewestWhole is the newest copy of a book that has nothing wrong. Trouble: Missing where
+// there is none.
+func NewestWhole(ctx context.Context, book string) (string, error) {
+	if path, ok := newestWhole(ctx, book); ok {
+		return path, nil
+	}
+	return "", &record.Trouble{Code: record.Missing, Path: CopyFolder(book)}
+}
+
 // Restore puts a copy in the book's place and moves what stood there aside, journal and
 // all; it gives the place of that. The book must not be open. Trouble: InUse, and what
 // is wrong with the copy.

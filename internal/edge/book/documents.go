@@ -243,6 +243,16 @@ func (w *Writer) putVersion(v record.Version, bodyOf int, base []byte, of int) e
 		v.State, v.Removed, bodyOf, sql.NullInt64{Int64: int64(of), Valid: of > 0}, data)
 }
 
+// PutCard writes what a document is listed and found by, as long as it has the version
+// that the card's facts are of.
+func (w *Writer) PutCard(id record.ID, c record.Card) error {
+	d, err := w.Card(id)
+	if err != nil || d.Version != c.Facts.Of {
+		return err
+	}
+	return w.putCard(id, c)
+}
+
 // putCard writes what a document is listed and found by.
 func (w *Writer) putCard(id record.ID, c record.Card) error {
 	if err := w.exec("UPDATE documents SET name = ?, sort_key = ? WHERE id = ?", c.Name, c.Sort, id); err != nil {

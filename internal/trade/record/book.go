@@ -43,6 +43,9 @@ type Writer interface {
 	// Append adds the next version. One with a State before its own Number has that
 	// one's body. Trouble: Changed where its Number is not the next.
 	Append(Version, Card) error
+	// PutCard writes what a document is listed and found by, unless its facts are of an
+	// older version.
+	PutCard(ID, Card) error
 	// PutFacts writes what the engine found, unless it is of an older version.
 	PutFacts(ID, Facts) error
 	// Happen adds an event; one whose ID is there already changes nothing.

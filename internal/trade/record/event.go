@@ -49,21 +49,21 @@ func Topics() []Topic { return []Topic{Stock, Log, Progress, Measurement} }
 // Event is something that happened. Events are only ever added: one that was wrong is
 // cancelled by another.
 type Event struct {
-	Seq      int64 // the order in which the book took them, whatever the clock said
-	ID       string
-	Document ID
-	Topic    Topic
-	What     string
-	At       time.Time
-	Place    int         // pick, from the start of the warp; of Started the version
-	Path     string      // what was measured, as pieces[0].length
-	State    string      // the state it was measured in
-	Typed    string      // the amount or size, as typed
-	Amount   yarn.Amount // what was typed, read
-	Minutes  int         // of a sitting
-	Warp     ID          // stock: the warp that used it; 0: none
-	Note     string
-	Cancels  string // the ID of the event that this one cancels; then nothing else counts
+	Seq      int64       `json:"-"` // the order in which the book took them, whatever the clock said
+	ID       string      `json:"id"`
+	Document ID          `json:"document"`
+	Topic    Topic       `json:"topic"`
+	What     string      `json:"what"`
+	At       time.Time   `json:"at"`
+	Place    int         `json:"place,omitempty"`       // pick, from the start of the warp; of Started the version
+	Path     string      `json:"path,omitempty"`        // what was measured, as pieces[0].length
+	State    string      `json:"state,omitempty"`       // the state it was measured in
+	Typed    string      `json:"typed,omitempty"`       // the amount or size, as typed
+	Amount   yarn.Amount `json:"amount_nm_ng,omitzero"` // what was typed, read
+	Minutes  int         `json:"minutes,omitempty"`     // of a sitting
+	Warp     ID          `json:"warp,omitempty"`        // stock: the warp that used it; 0: none
+	Note     string      `json:"note,omitempty"`
+	Cancels  string      `json:"cancels,omitempty"` // the ID of the event that this one cancels; then nothing else counts
 }
 
 // Standing gives the events that were not cancelled and cancel nothing, in order.
