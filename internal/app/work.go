@@ -382,6 +382,15 @@ func MeasuredStates(path string) []string {
 	return out
 }
 
+// Measurable lists what of a warp can be measured.
+func (s *Studio) Measurable(ctx context.Context, id record.ID) ([]string, error) {
+	shown, err := s.Show(ctx, id)
+	if err != nil {
+		return nil, err
+	}
+	return measurable(shown.Text), nil
+}
+
 // measurable lists what of a plan can be measured.
 func measurable(plan []byte) []string {
 	var out []string

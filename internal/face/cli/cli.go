@@ -7,8 +7,11 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 
 	"github.com/spf13/cobra"
+
+	"sley/internal/trade/problem"
 )
 
 // World is what the command line touches; tests hand in their own.
@@ -18,8 +21,14 @@ type World struct {
 	ReadFile func(name string) ([]byte, error)
 	// WriteFiles writes files whole, or leaves what was there.
 	WriteFiles func(files []File) error
-	Demo       []byte
-	DemoName   string
+	// WriteFolder makes a folder of files whole or not at all; ReadFolder opens one.
+	WriteFolder func(folder string, fill func(Put) error) error
+	ReadFolder  func(folder string) (files fs.FS, closed func() error, err error)
+	Demo        []byte
+	DemoName    string
+	Books       Books
+
+	book *string // the file said with --book
 }
 
 // The exit codes, fixed and documented in the help of every command.
@@ -29,11 +38,17 @@ const (
 	exitUsage    = 2
 	exitProblems = 3 // the input has problems
 	exitNotFound = 4
+	exitMissing  = 10 // there is no book
+	exitInUse    = 11
+	exitNewer    = 12
+	// exitCancelled is what a shell has of a program that was broken off.
+	exitCancelled = 130
 )
 
 const exitHelp = `
 Exit codes: 0 done, 1 could not be done, 2 wrong usage, 3 the input has
-problems, 4 not found.`
+problems, 4 not found, 10 there is no book, 11 the book is in use, 12 the book is
+of a newer sley, 130 broken off.`
 
 // stop ends a command with an exit code; what there was to say was said, or is
 // in err.
@@ -82,6 +97,7 @@ func exitCode(err error, w World) int {
 }
 
 func newRoot(w World) *cobra.Command {
+	w.book = new(string)
 	root := &cobra.Command{
 		Use:   "sley",
 		Short: "Reckon a handwoven warp, from the piece wanted to every number at the loom",
@@ -95,13 +111,16 @@ working. Alone it reckons the demo towels.
 		SilenceUsage:  true,
 		RunE:          func(*cobra.Command, []string) error { return runDemo(w) },
 	}
-	root.AddCommand(newReckon(w), newSheet(w), newDraft(w), newYarn(w), newSett(w), newReed(w))
+	root.PersistentFlags().StringVar(w.book, "book", "", "the file of the book; without it the usual place, which sley book where tells")
+	must(root.RegisterFlagCompletionFunc("book", bookFiles))
+	root.AddCommand(newReckon(w), newSheet(w), newDraft(w), newYarn(w), newSett(w), newReed(w), newBook(w))
 	return root
 }
 
 // runDemo reckons the demo and says how to go on.
 func runDemo(w World) error {
-	if err := reckonText(w, w.DemoName, w.Demo, ReckonOptions{}); err != nil {
+	demo := source{Source: sourceOf(w, w.DemoName, w.Demo), warned: &problem.List{}}
+	if err := reckonSource(w, demo, ReckonOptions{}); err != nil {
 		return err
 	}
 	fmt.Fprintf(w.Out, `

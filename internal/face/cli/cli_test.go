@@ -9,12 +9,16 @@ import (
 )
 
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){"sley": func() {
-		os.Exit(Run(os.Args[1:], World{
-			In: os.Stdin, Out: os.Stdout, Err: os.Stderr, ReadFile: os.ReadFile, WriteFiles: WriteWhole,
-			Demo: []byte(demo), DemoName: "examples/galley-towels.toml",
-		}))
-	}})
+	testscript.Main(m, map[string]func(){
+		"sley": func() {
+			os.Exit(Run(os.Args[1:], World{
+				In: os.Stdin, Out: os.Stdout, Err: os.Stderr, ReadFile: os.ReadFile, WriteFiles: WriteWhole,
+				WriteFolder: WriteFolder, ReadFolder: ReadFolder,
+				Demo: []byte(demo), DemoName: "examples/galley-towels.toml", Books: testBooks(),
+			}))
+		},
+		"holder": holder,
+	})
 }
 
 // demo stands in for the embedded demo: the smallest plan there is.
@@ -27,7 +31,14 @@ func TestTranscripts(t *testing.T) {
 	}
 	testscript.Run(t, testscript.Params{
 		Dir:   "testdata",
-		Setup: func(env *testscript.Env) error { env.Setenv("EXAMPLES", examples); return nil },
+		Setup: func(env *testscript.Env) error {
+			env.Setenv("EXAMPLES", examples)
+			env.Setenv("TZ", "UTC")
+			env.Setenv("XDG_DATA_HOME", filepath.Join(env.WorkDir, "data"))
+			env.Setenv("TICKS", filepath.Join(env.WorkDir, ".ticks"))
+			return nil
+		},
+		Cmds: map[string]func(*testscript.TestScript, bool, []string){"held": held, "newer": newer, "spoil": spoil, "exits": exits},
 	})
 }
 
