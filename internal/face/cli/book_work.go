@@ -48,7 +48,7 @@ func workTasks(w World) []task {
 		{
 			use: "measure WARP PATH SIZE", least: 3, most: -1, short: "Enter a size that was measured of a warp",
 			long:    " PATH is what of the plan it is, as\npieces[0].length.",
-			example: "  sley book measure \"Galley towels\" pieces[0].length 28 1/4 in\n  sley book measure \"Galley towels\" pieces[0].width 46 cm --state \"on the loom\"",
+			example: "  sley book measure \"Galley towels\" pieces[0].length 28 1/4 in\n  sley book measure \"Galley towels\" pieces[0].width 46 cm --state \"at the fell\"",
 			flags: func(c *cobra.Command) {
 				c.Flags().StringVar(&state, "state", "finished", "the state it was measured in")
 				must(c.RegisterFlagCompletionFunc("state", words(func(args []string) []string {

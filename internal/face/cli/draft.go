@@ -111,8 +111,7 @@ func readDraft(w World, name string) (d *app.Drafted, end func() error, err erro
 	if err != nil {
 		return nil, nil, err
 	}
-	d, list := app.ReadDraft(from.Source)
-	list = from.told(list)
+	d, list := from.drafted()
 	printProblems(w.Err, list, present.Imperial)
 	return d, func() error { return verdict(w, list, ReckonOptions{}) }, nil
 }
@@ -159,8 +158,8 @@ func draftJSON(w World, name string, shuttles app.Shuttles) error {
 	if err != nil {
 		return err
 	}
-	d, list := app.ReadDraft(from.Source)
-	return printDraftJSON(w, d, from.told(list), shuttles)
+	d, list := from.drafted()
+	return printDraftJSON(w, d, list, shuttles)
 }
 
 func printDraftJSON(w World, d *app.Drafted, list *problem.List, shuttles app.Shuttles) error {

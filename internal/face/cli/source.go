@@ -16,8 +16,8 @@ const inBook = "book:"
 // source is a plan or a draft that was named, with what the book warns of it.
 type source struct {
 	app.Source
-	warned   *problem.List
-	fromBook bool
+	warned *problem.List
+	called string // what the book calls it; empty: it is from a file
 }
 
 // source reads what a command names: a file, the standard input, or what the book has
@@ -55,19 +55,19 @@ func (w World) sourceInBook(ctx context.Context, name string, kind record.Kind) 
 	return out, d.troubled(err)
 }
 
-// sourceIn gives a warp or a draft of the book as a file would have it. Its name says
-// what it is, whatever the weaver calls it.
+// sourceIn gives a warp or a draft of the book as a file would have it. The ending of
+// its name says what it is, whatever the weaver calls it.
 func sourceIn(ctx context.Context, s *app.Studio, card app.Card) (source, error) {
 	if card.Kind == record.Draft {
 		shown, err := s.Show(ctx, card.ID)
 		if err != nil {
 			return source{}, err
 		}
-		return source{app.Source{Name: "draft.wif", Text: shown.Text}, &problem.List{}, true}, nil
+		return source{app.Source{Name: card.Name + ".wif", Text: shown.Text}, &problem.List{}, card.Name}, nil
 	}
 	from, warned, err := s.WarpSource(ctx, card.ID)
-	from.Name = "warp.toml"
-	return source{from, warned, true}, err
+	from.Name = card.Name + ".toml"
+	return source{from, warned, card.Name}, err
 }
 
 // told adds to the problems of a source what the book warns of it. What stands in no
@@ -75,13 +75,23 @@ func sourceIn(ctx context.Context, s *app.Studio, card app.Card) (source, error)
 func (s source) told(list *problem.List) *problem.List {
 	out := &problem.List{}
 	for _, p := range list.All() {
-		if s.fromBook {
+		if s.called != "" {
 			p.Place = problem.Place{}
 		}
 		out.Add(p)
 	}
 	out.Append(s.warned)
 	return out
+}
+
+// drafted reads the draft of a source. One that does not say its name has the name that
+// it has in the book.
+func (s source) drafted() (*app.Drafted, *problem.List) {
+	d, list := app.ReadDraft(s.Source)
+	if d != nil && d.Draft.Name == "" {
+		d.Draft.Name = s.called
+	}
+	return d, s.told(list)
 }
 
 // read reads a source for a command that is not one of the book.
