@@ -70,8 +70,7 @@ func (s *Studio) Start(ctx context.Context, id record.ID, base int, window strin
 			return nil, &record.Trouble{Code: record.NotFound, Found: "warp"}
 		}
 		if d.Version != base || d.Removed {
-			same := func(*body, record.Kind) *problem.List { return &problem.List{} }
-			saved, err = s.conflict(w, d, Edit{ID: id, Base: base}, same)
+			saved, err = s.behind(w, d, base)
 			return nil, err
 		}
 		nodes, list, err := s.mayStart(w, d)
