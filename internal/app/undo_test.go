@@ -302,4 +302,3 @@ func TestUndoAgreesWithItsTwin(t *testing.T) {
 		}
 	})
 }
-
