@@ -69,9 +69,20 @@ func TestWhatIsNotStarted(t *testing.T) {
 
 // frozenEdits are what may not change once work began, by whatever way.
 var frozenEdits = [][]string{
-	{"warp.sett=22 epi"}, {"pieces[0].length=50 in"}, {"pieces[1].length=10 in"}, {"yarns.white.count="},
-	{"yarns.blue.count=8/2 Ne"}, {"loom.shafts=4"}, {"weave=plain"}, {"sley="}, {"girth=red"}, {"find.what=warp.sett"},
-	{"pieces[0].count=1"}, {"note=six", "warp.sett=22 epi"}, {"yarns.blue={}"}, {"loom.reeds=[]"},
+	{"warp.sett=22 epi"},
+	{"pieces[0].length=50 in"},
+	{"pieces[1].length=10 in"},
+	{"yarns.white.count="},
+	{"yarns.blue.count=8/2 Ne"},
+	{"loom.shafts=4"},
+	{"weave=plain"},
+	{"sley="},
+	{"girth=red"},
+	{"find.what=warp.sett"},
+	{"pieces[0].count=1"},
+	{"note=six", "warp.sett=22 epi"},
+	{"yarns.blue={}"},
+	{"loom.reeds=[]"},
 }
 
 func TestNothingElseChangesAfterTheStart(t *testing.T) {

@@ -30,7 +30,7 @@ func TestTranscripts(t *testing.T) {
 		t.Fatal(err)
 	}
 	testscript.Run(t, testscript.Params{
-		Dir:   "testdata",
+		Dir: "testdata",
 		Setup: func(env *testscript.Env) error {
 			env.Setenv("EXAMPLES", examples)
 			env.Setenv("TZ", "UTC")
