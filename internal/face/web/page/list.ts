@@ -1,4 +1,5 @@
 import { askBook, askWarps } from './ask'
+import { joined } from './joined'
 import type { Answer, Lot, Warp } from './kinds'
 import { book, line, mishap, next, search, total, warps } from './state'
 
@@ -33,12 +34,6 @@ export async function more(): Promise<void> {
   const mine = ++round
   const lot = await askWarps(search.value, next.value)
   if (mine === round && heard(lot)) show(joined(warps.value ?? [], lot.value.items), lot.value)
-}
-
-// joined leaves out what is shown already: a warp may move between two questions.
-export function joined(shown: Warp[], lot: Warp[]): Warp[] {
-  const known = new Set(shown.map((w) => w.id))
-  return [...shown, ...lot.filter((w) => !known.has(w.id))]
 }
 
 function show(items: Warp[], lot: Lot): void {
