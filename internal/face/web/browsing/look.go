@@ -76,7 +76,8 @@ type Stop struct {
 // Walk presses the tabulator through the page once and returns where it came to.
 func (b *Tab) Walk() []Stop {
 	b.t.Helper()
-	b.Do("document.activeElement.blur(); window.scrollTo(0, 0); window.walked = new Set()")
+	// A browser goes on from where the keyboard was last, also after that place lost it.
+	b.Do("document.body.tabIndex = -1; document.body.focus(); document.body.removeAttribute('tabindex'); window.walked = new Set()")
 	var stops []Stop
 	for range 400 {
 		b.Press(Tabulator)

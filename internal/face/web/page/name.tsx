@@ -6,11 +6,12 @@ import type { Difference } from './kinds'
 import { FaultText } from './notices'
 import { words } from './words'
 
+// NameEdit is whichever of the two an edit needs.
 export function NameEdit({ edit }: { edit: Edit }) {
   return edit.state === 'conflict' ? <Clash edit={edit} /> : <NameField edit={edit} />
 }
 
-function NameField({ edit }: { edit: Edit }) {
+export function NameField({ edit }: { edit: Edit }) {
   const field = useRef<HTMLInputElement>(null)
   useEffect(() => {
     if (edit.value === edit.was) field.current?.select() // opened just now, not kept from before
@@ -73,7 +74,7 @@ function Said({ edit }: { edit: Edit }) {
 }
 
 // Clash shows both sides of a conflict; nothing is written until one is chosen.
-function Clash({ edit }: { edit: Edit }) {
+export function Clash({ edit }: { edit: Edit }) {
   const head = useRef<HTMLHeadingElement>(null)
   useEffect(() => {
     const at = document.activeElement
@@ -90,9 +91,7 @@ function Clash({ edit }: { edit: Edit }) {
       <h2 ref={head} id={`clash-${edit.id}`} tabIndex={-1}>
         {words.clash(edit.was)}
       </h2>
-      <p class="care" role="status">
-        {words.clashSays}
-      </p>
+      <p role="status">{words.clashSays}</p>
       <div class="sides">
         <Side head={words.theirs} edit={edit} pick={(d) => d.theirs}>
           <button type="button" class="plain" onClick={() => keepTheirs(edit.id)}>
@@ -112,13 +111,14 @@ function Clash({ edit }: { edit: Edit }) {
 type SideProps = { head: string; edit: Edit; pick: (d: Difference) => string; children: ComponentChildren }
 
 function Side({ head, edit, pick, children }: SideProps) {
+  const alone = edit.differences.length === 1 && edit.differences[0]?.path === 'name' // the heading says it
   return (
     <div class="side">
       <h3>{head}</h3>
       <dl>
         {edit.differences.map((d) => (
           <div key={d.path}>
-            <dt>{words.paths[d.path] ?? d.path}</dt>
+            <dt class={alone ? 'hidden' : ''}>{words.paths[d.path] ?? d.path}</dt>
             <dd>{pick(d)}</dd>
           </div>
         ))}

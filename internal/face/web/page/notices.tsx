@@ -13,7 +13,7 @@ export function LineNotice() {
     <div role="status">
       {line.value !== 'up' && (
         <div class="notice">
-          <h2>{gone ? words.goneHead : words.refusedHead}</h2>
+          <p class="title">{gone ? words.goneHead : words.refusedHead}</p>
           <p>{gone ? words.goneSays : words.refusedSays}</p>
           <button type="button" class="plain" onClick={() => void read()}>
             {words.again}
@@ -42,7 +42,7 @@ export function MishapNotice() {
 }
 
 const TroubleText = ({ says, fix }: { says: string; fix: string }) => (
-  <p>
+  <p class="sentence">
     {says}: {fix}
   </p>
 )
@@ -63,7 +63,7 @@ export function FaultText({ fault, id }: { fault: Fault; id: string }) {
   }
   return (
     <div class="fault">
-      <p>
+      <p class="sentence">
         <strong>{fault.says}</strong>
       </p>
       <p>{words.faultNext}</p>
@@ -113,7 +113,7 @@ export function Shelves() {
   const { yarns, looms, drafts, program } = book.value
   return (
     <footer class="foot">
-      <p>{words.shelves(yarns, looms, drafts)}</p>
+      <p>{yarns + looms + drafts > 0 && words.shelves(yarns, looms, drafts)}</p>
       <p>
         {words.program} {program}
         {' · '}

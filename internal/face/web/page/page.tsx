@@ -22,7 +22,7 @@ export function Page() {
         <LineNotice />
         <MishapNotice />
         <h1>{words.heading}</h1>
-        {empty || <Tools />}
+        <Tools empty={empty} />
         <Demo />
         {strays.value.length > 0 && (
           <section class="strays" aria-label={words.stillOpen}>
@@ -43,16 +43,14 @@ function Head() {
   return (
     <header class="head">
       <span class="mark">{words.program}</span>
-      <p class="place">
-        {book.value && (
-          <>
-            <span class="hidden">{words.book} </span>
-            <span class="path">{book.value.place}</span>
-          </>
-        )}
-        <span class={`standing ${standing.value}`} role="status">
-          {words[standing.value]}
-        </span>
+      {book.value && (
+        <p class="path">
+          <span class="hidden">{words.book} </span>
+          {book.value.place}
+        </p>
+      )}
+      <p class={`standing ${standing.value}`} role="status">
+        {words[standing.value]}
       </p>
     </header>
   )

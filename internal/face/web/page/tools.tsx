@@ -4,23 +4,11 @@ import { lastDone, lastUndone } from './past'
 import { past, said, search, stepping, total, warps } from './state'
 import { words } from './words'
 
-export function Tools() {
+// Tools keeps its words read aloud where the book is empty: there is only no search.
+export function Tools({ empty }: { empty: boolean }) {
   return (
     <div class="tools">
-      <form role="search" onSubmit={(event) => event.preventDefault()}>
-        <label for="search">{words.search}</label>
-        <input
-          id="search"
-          type="search"
-          autocomplete="off"
-          spellcheck={false}
-          value={search.value}
-          onInput={(event) => find(event.currentTarget.value)}
-        />
-      </form>
-      <p class="count" role="status">
-        {warps.value && (search.value ? words.foundFor(total.value, search.value) : words.found(total.value))}
-      </p>
+      {empty || <Search />}
       <div class="steps">
         <p class="said" role="status">
           {said.value}
@@ -29,6 +17,27 @@ export function Tools() {
         <StepButton way="redo" can={lastUndone(past.value) !== undefined} />
       </div>
     </div>
+  )
+}
+
+function Search() {
+  return (
+    <>
+        <form role="search" onSubmit={(event) => event.preventDefault()}>
+          <label for="search">{words.search}</label>
+          <input
+            id="search"
+            type="search"
+            autocomplete="off"
+            spellcheck={false}
+            value={search.value}
+            onInput={(event) => find(event.currentTarget.value)}
+          />
+        </form>
+        <p class="count" role="status">
+          {warps.value && (search.value ? words.foundFor(total.value, search.value) : words.found(total.value))}
+        </p>
+    </>
   )
 }
 

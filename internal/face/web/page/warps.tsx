@@ -3,7 +3,7 @@ import { rename } from './deeds'
 import type { Edit } from './edit'
 import type { Figure, Warp } from './kinds'
 import { find, more } from './list'
-import { NameEdit } from './name'
+import { Clash, NameEdit, NameField } from './name'
 import { edits, next, search, total, warps } from './state'
 import { words } from './words'
 
@@ -52,15 +52,18 @@ function WarpItem({ warp, edit }: { warp: Warp; edit: Edit | undefined }) {
   }, [open])
   return (
     <li class="warp">
+      {edit?.state === 'conflict' && <Clash edit={edit} />}
       <div class="what">
-        {edit ? (
-          <NameEdit edit={edit} />
+        {edit && edit.state !== 'conflict' ? (
+          <NameField edit={edit} />
         ) : (
           <div class="name">
             <h2>{warp.name}</h2>
-            <button ref={button} type="button" class="link" aria-label={words.renameOf(warp.name)} onClick={() => rename(warp)}>
-              {words.rename}
-            </button>
+            {open || (
+              <button ref={button} type="button" class="link" aria-label={words.renameOf(warp.name)} onClick={() => rename(warp)}>
+                {words.rename}
+              </button>
+            )}
           </div>
         )}
         <p class="stage">{warp.stage}</p>

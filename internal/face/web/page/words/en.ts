@@ -51,7 +51,6 @@ export const english = {
 
   clash: (name: string) => `${name} was changed elsewhere`,
   clashSays: 'Nothing has been written over. Choose which to keep.',
-  before: 'Before',
   theirs: 'In the book now',
   yours: 'Yours',
   takeTheirs: 'Keep what is in the book',
@@ -79,7 +78,7 @@ export const english = {
   emptyHead: 'This book is empty',
   emptySays: 'It keeps four things, and here is what goes where.',
   emptyParts: [
-    ['Warps', 'each with its pieces, where it stands and its key numbers. They are on this page.'],
+    ['Warps', 'each with its pieces, where it stands and its key numbers. They stand on this page.'],
     ['Yarns', 'what is on the shelf, how thick it is and what it costs.'],
     ['Looms', 'how wide, how many shafts and treadles, which reeds.'],
     ['Drafts', 'threadings, tie-ups and treadlings to weave by.'],
