@@ -103,7 +103,7 @@ type figureJSON struct {
 
 func cardOf(c app.Card) cardJSON {
 	out := cardJSON{
-		ID: c.ID, Name: c.Name, Version: c.Version, Stage: present.Stage(c.Facts.Stage), Weave: c.Facts.Weave, Demo: c.Demo,
+		ID: c.ID, Name: c.Name, Version: c.Version, Stage: present.StageOf(c.Facts.Stage), Weave: c.Facts.Weave, Demo: c.Demo,
 		Removed: c.Removed, Changed: c.Changed, Shafts: c.Facts.Shafts, Treadles: c.Facts.Treadles,
 		Float: c.Facts.LongestFloat, Figures: []figureJSON{}, Problems: c.Facts.Errors,
 	}

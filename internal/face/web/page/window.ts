@@ -1,0 +1,42 @@
+import { forget, keep, kept } from './keep'
+
+// freshId is a name for one window. randomUUID is missing on a page that came over
+// plain http from another machine, getRandomValues is not.
+export function freshId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(12))
+  return 'w-' + Array.from(bytes, (b) => b.toString(16).padStart(2, '0')).join('')
+}
+
+// handover is how long a reloading page may take to let its lock go, in milliseconds.
+const handover = 500
+
+// windowId is the name of this window, the same after a reload. A browser that
+// duplicates a tab copies what it kept too: a lock tells the copy from the original,
+// and the copy begins anew, with nothing to undo.
+async function claimId(): Promise<string> {
+  const id = kept('window', '') || freshId()
+  if (!navigator.locks || (await hold(`sley-window-${id}`))) {
+    keep('window', id)
+    return id
+  }
+  forget('past')
+  forget('edits')
+  const other = freshId()
+  keep('window', other)
+  await hold(`sley-window-${other}`)
+  return other
+}
+
+// hold takes a lock for as long as the page lives; false when another page has it.
+function hold(name: string): Promise<boolean> {
+  return new Promise((resolve) => {
+    navigator.locks
+      .request(name, { signal: AbortSignal.timeout(handover) }, () => {
+        resolve(true)
+        return new Promise<never>(() => undefined)
+      })
+      .catch(() => resolve(false))
+  })
+}
+
+export const windowId: Promise<string> = claimId()
