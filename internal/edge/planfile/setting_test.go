@@ -59,3 +59,24 @@ func TestValues(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// TestCutSetting: the first = outside quotes parts path and value.
+func TestCutSetting(t *testing.T) {
+	for text, want := range map[string]string{
+		"warp.sett=24 epi": "warp.sett|24 epi", "name = a = b": "name|a = b", `extras."a = b"=1 in`: `extras."a = b"|1 in`,
+		`yarns."a\"=".count= 8/2 Ne `: `yarns."a\"=".count|8/2 Ne`, "name=": "name|", "=x": "|x", `name="="`: `name|"="`,
+		"warp.sett": "none", `"a=b`: "none", "": "none", `"a\`: "none",
+	} {
+		path, value, ok := CutSetting(text)
+		if got := path + "|" + value; ok != (want != "none") || ok && got != want {
+			t.Errorf("%q is %s, %v, want %s", text, got, ok, want)
+		}
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		path := join(join("", drawnKeys.Draw(t, "table")), drawnKeys.Draw(t, "key"))
+		value := strings.TrimSpace(drawnTexts.Draw(t, "value"))
+		if p, v, ok := CutSetting(path + "=" + value); !ok || p != path || v != value {
+			t.Fatalf("%q and %q are cut into %q and %q", path, value, p, v)
+		}
+	})
+}
