@@ -46,6 +46,8 @@ func TestSet(t *testing.T) {
 		{"warp", "true", `"warp":true}`},
 		{"warp.sett", `["a", { b = 1 }]`, `"sett":["a",{"b":1}]`},
 		{"unknown", "1", `"unknown":1}`},
+		{"sley", "1", `{"sley":1,`},
+		{"sley", "x", `{"sley":"x",`},
 		{"loom.waste", `{ tie-on = "1 in" }`, `"loom":{"waste":{"tie-on":"1 in"}}`},
 	} {
 		d := readJSONOf(t, twoPieces)
