@@ -4,11 +4,17 @@
 package cli
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"io"
+	"os"
+	"os/signal"
+	"syscall"
 
 	"github.com/spf13/cobra"
+
+	"sley/internal/app"
 )
 
 // World is what the command line touches; tests hand in their own.
@@ -18,8 +24,14 @@ type World struct {
 	ReadFile func(name string) ([]byte, error)
 	// WriteFiles writes files whole, or leaves what was there.
 	WriteFiles func(files []File) error
-	Demo       []byte
-	DemoName   string
+	// UsualBook is where the book is when no other is named.
+	UsualBook func() (string, error)
+	// OpenBook opens a book; create makes it where there is none.
+	OpenBook func(ctx context.Context, path string, create bool) (*app.OpenBook, error)
+	// ServePage serves the page of a book until ctx ends; announce gets its address.
+	ServePage func(ctx context.Context, book *app.OpenBook, announce func(address string)) error
+	// Browse opens an address in the browser; nil where nobody is to be bothered.
+	Browse func(address string)
 }
 
 // The exit codes, fixed and documented in the help of every command.
@@ -29,11 +41,15 @@ const (
 	exitUsage    = 2
 	exitProblems = 3 // the input has problems
 	exitNotFound = 4
+	exitNoBook   = 10
+	exitInUse    = 11
+	exitNewer    = 12
 )
 
 const exitHelp = `
 Exit codes: 0 done, 1 could not be done, 2 wrong usage, 3 the input has
-problems, 4 not found.`
+problems, 4 not found, 10 there is no such book, 11 another sley has the book,
+12 the book is of a newer sley.`
 
 // stop ends a command with an exit code; what there was to say was said, or is
 // in err.
@@ -64,7 +80,9 @@ func Run(args []string, w World) (code int) {
 	root.SetIn(w.In)
 	root.SetOut(w.Out)
 	root.SetErr(w.Err)
-	return exitCode(root.Execute(), w)
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	defer stop()
+	return exitCode(root.ExecuteContext(ctx), w)
 }
 
 func exitCode(err error, w World) int {
@@ -82,33 +100,25 @@ func exitCode(err error, w World) int {
 }
 
 func newRoot(w World) *cobra.Command {
+	var opts ServeOptions
 	root := &cobra.Command{
 		Use:   "sley",
-		Short: "Reckon a handwoven warp, from the piece wanted to every number at the loom",
-		Long: `sley reckons a handwoven warp: from the piece wanted to the ends, the warp
-length, the reed, the picks, the yarn and the tape, each number with its
-working. Alone it reckons the demo towels.
+		Short: "Keep a weaver's book, and reckon a handwoven warp to every number at the loom",
+		Long: `sley alone opens the weaver's book in the browser: everything she plans, weaves
+and learns, in one file. It serves the page to this machine only, until Ctrl+C. The
+first time it makes the book, with a demo in it.
+
+Its commands reckon a warp from the piece wanted to the ends, the warp length, the
+reed, the picks, the yarn and the tape, each number with its working.
 ` + exitHelp,
-		Example:       "  sley\n  sley reckon examples/galley-towels.toml",
+		Example:       "  sley\n  sley --book class.sley --no-browser\n  sley reckon examples/galley-towels.toml",
 		Args:          cobra.NoArgs,
 		SilenceErrors: true,
 		SilenceUsage:  true,
-		RunE:          func(*cobra.Command, []string) error { return runDemo(w) },
+		RunE:          func(cmd *cobra.Command, _ []string) error { return runServe(cmd.Context(), w, opts) },
 	}
+	root.PersistentFlags().StringVar(&opts.Book, "book", "", "the file of the book; else the usual place, which sley prints")
+	root.Flags().BoolVar(&opts.NoBrowser, "no-browser", false, "only print the address of the page")
 	root.AddCommand(newReckon(w), newSheet(w), newDraft(w), newYarn(w), newSett(w), newReed(w))
 	return root
-}
-
-// runDemo reckons the demo and says how to go on.
-func runDemo(w World) error {
-	if err := reckonText(w, w.DemoName, w.Demo, ReckonOptions{}); err != nil {
-		return err
-	}
-	fmt.Fprintf(w.Out, `
-These are the demo towels of %s. To go on:
-  sley reckon %s --explain   every number with its working
-  sley reckon my-warp.toml   your own plan; five lines are enough, see docs/planfile.md
-  sley --help                the other commands
-`, w.DemoName, w.DemoName)
-	return nil
 }
