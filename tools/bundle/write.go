@@ -70,7 +70,7 @@ func replace(dir string, made files) error {
 		}
 	}
 	for name, content := range made {
-		if !bytes.Equal(committed[name], content) {
+		if old, there := committed[name]; !there || !bytes.Equal(old, content) {
 			err = errors.Join(err, os.WriteFile(filepath.Join(dir, name), content, 0o644))
 		}
 	}

@@ -244,6 +244,7 @@ func TestClearDemoAndEmptyBook(t *testing.T) {
 }
 
 func TestTenWindowsShareOneStream(t *testing.T) {
+	t.Parallel()
 	f := newFake(t, demoNames...)
 	windows := browsing.Start(t).TenWindows(t, f.url())
 	if now, most, _ := f.count(); now != 1 || most != 1 {
@@ -268,6 +269,7 @@ func TestTenWindowsShareOneStream(t *testing.T) {
 
 // TestHiddenWindowLetsGo makes the listening window believe that it is hidden.
 func TestHiddenWindowLetsGo(t *testing.T) {
+	t.Parallel()
 	f := newFake(t, demoNames...)
 	b := browsing.Start(t)
 	first := b.Open(t, f.url())

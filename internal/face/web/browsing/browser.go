@@ -19,19 +19,6 @@ const patience = time.Minute
 // install is how to get the browser on Debian.
 const install = "apt-get install -y chromium"
 
-// programs are the names Chromium goes by.
-var programs = []string{"chromium", "chromium-browser"}
-
-// Path is where Chromium stands, "" where there is none.
-func Path() string {
-	for _, name := range programs {
-		if path, err := exec.LookPath(name); err == nil {
-			return path
-		}
-	}
-	return ""
-}
-
 // Browser is a running Chromium with nothing remembered from before.
 type Browser struct {
 	ctx context.Context
@@ -41,9 +28,9 @@ type Browser struct {
 // form of the tests, the test is skipped.
 func Start(t testing.TB) *Browser {
 	t.Helper()
-	path := Path()
-	if path == "" {
-		t.Skip("no Chromium: " + install)
+	path, err := exec.LookPath("chromium")
+	if err != nil {
+		t.Skip("no chromium: " + install)
 	}
 	if testing.Short() {
 		t.Skip("a browser takes long")

@@ -105,7 +105,8 @@ const walked = `(() => {
 	window.walked.add(e);
 	const box = e.getBoundingClientRect();
 	const seen = box.bottom > 0 && box.right > 0 && box.top < innerHeight && box.left < innerWidth;
-	const ring = s.outlineStyle !== "none" && parseFloat(s.outlineWidth) >= 2 && seen ? s.outlineStyle + " " + s.outlineWidth : "";
+	const drawn = s.outlineStyle === "auto" || s.outlineStyle !== "none" && parseFloat(s.outlineWidth) >= 2; // auto is the browser's own
+	const ring = drawn && seen ? s.outlineStyle + " " + s.outlineWidth : "";
 	return {Name: called(e), Ring: ring};
 })()`
 
