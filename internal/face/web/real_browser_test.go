@@ -24,7 +24,7 @@ func TestRealPage(t *testing.T) {
 	if got := tab.WarpNames(); len(got) != 6 || !slices.Contains(got, "Galley towels") {
 		t.Errorf("warps: %q", got)
 	}
-	for _, text := range []string{"433", "ends to wind", r.book.Path(), "9 yarns, 2 looms, 6 drafts"} {
+	for _, text := range []string{"483", "ends to wind", r.book.Path(), "9 yarns, 2 looms, 6 drafts"} {
 		tab.Says(text)
 	}
 	tab.EachLook(t, "real")
