@@ -115,6 +115,9 @@ func searched(c record.Card) string { return strings.Join(words.Of(c.Name+" "+c.
 // NotFound where the document or the version of State is not there; then nothing was
 // changed, and the change may go on.
 func (w *Writer) Append(v record.Version, card record.Card) error {
+	if w.failed != nil {
+		return w.failed
+	}
 	head, err := w.Card(v.Document)
 	if err != nil {
 		return err

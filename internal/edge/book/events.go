@@ -56,6 +56,9 @@ func (r *Reader) Event(id string) (record.Event, error) {
 // Happen adds an event. One whose id is there already is the same one said twice, and
 // changes nothing.
 func (w *Writer) Happen(e record.Event) error {
+	if w.failed != nil {
+		return w.failed
+	}
 	if _, err := w.Event(e.ID); !record.Is(err, record.NotFound) {
 		return err
 	}

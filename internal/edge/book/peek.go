@@ -72,14 +72,14 @@ func (b *Book) lostJournal(ctx context.Context) error {
 
 // holds is how many versions and events a whole book has; both are only ever added.
 func holds(ctx context.Context, path string) (n int64, err error) {
+	if err := Check(ctx, path); err != nil {
+		return 0, err
+	}
 	b, err := look(ctx, path)
 	if err != nil {
 		return 0, err
 	}
 	defer b.Close()
-	if err := b.Check(ctx); err != nil {
-		return 0, err
-	}
 	err = b.reader.QueryRowContext(ctx, "SELECT (SELECT count(*) FROM versions) + (SELECT count(*) FROM events)").Scan(&n)
 	return n, err
 }

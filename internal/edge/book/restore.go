@@ -48,14 +48,14 @@ func restore(ctx context.Context, book, from string, now time.Time) (aside strin
 
 // copyTo writes a whole copy of what may be a copy itself.
 func copyTo(ctx context.Context, part, from string) error {
+	if err := Check(ctx, from); err != nil {
+		return err
+	}
 	copied, err := look(ctx, from)
 	if err != nil {
 		return err
 	}
 	defer copied.Close()
-	if err := copied.Check(ctx); err != nil {
-		return err
-	}
 	return vacuumInto(ctx, copied.reader, part)
 }
 

@@ -8,21 +8,16 @@ import (
 	"sley/internal/trade/record"
 )
 
-// Check reads all of a book that nobody writes to, as a copy, and says what is wrong.
-// Trouble: Damaged, NotABook, Newer, Missing, Unreadable.
+// Check reads all of a book and says what is wrong with it: whether the pages and
+// indexes of the file hang together, whether every row refers to one that is there, and
+// whether every version opens. The book may be another's. Trouble: Damaged, NotABook,
+// Newer, Missing, Unreadable.
 func Check(ctx context.Context, path string) error {
 	b, err := look(ctx, path)
 	if err != nil {
 		return err
 	}
 	defer b.Close()
-	return b.Check(ctx)
-}
-
-// Check reads all of the book and says what is wrong with it: whether the pages and
-// indexes of the file hang together, whether every row refers to one that is there, and
-// whether every version opens.
-func (b *Book) Check(ctx context.Context) error {
 	for _, check := range []string{"PRAGMA integrity_check", "PRAGMA foreign_key_check"} {
 		if err := sound(ctx, b.reader, check); err != nil {
 			return b.damage(err)
@@ -31,6 +26,16 @@ func (b *Book) Check(ctx context.Context) error {
 	return b.damage(b.read(ctx, func(r *Reader) error {
 		return errors.Join(r.checkNumbers(), r.checkBodies(), r.checkFrozen())
 	}))
+}
+
+// Check is Check of this book's file. It asks connections of its own: one that searched
+// before holds the index against what it remembers of it, and finds damage where there
+// is none.
+func (b *Book) Check(ctx context.Context) error {
+	if b.closed.Load() {
+		return &record.Trouble{Code: record.Closed, Path: b.path}
+	}
+	return Check(ctx, b.path)
 }
 
 // damage says of which book an error is.
