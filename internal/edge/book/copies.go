@@ -103,7 +103,7 @@ func (b *Book) keepBefore(ctx context.Context, version int) (string, error) {
 func unused(base, end string) string {
 	path := base + end
 	for i := 2; ; i++ {
-		if _, err := os.Lstat(path); errors.Is(err, os.ErrNotExist) {
+		if _, err := os.Lstat(path); err != nil { // not there, or the folder is none
 			return path
 		}
 		path = fmt.Sprintf("%s-%d%s", base, i, end)
