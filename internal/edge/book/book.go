@@ -147,6 +147,9 @@ func (b *Book) openPools(ctx context.Context) (err error) {
 	if b.reader, err = connectWith(b.path, reading, poolSize, b.set); err != nil {
 		return err
 	}
+	if err := b.reader.PingContext(ctx); err != nil {
+		return journalTrouble(b.path, err)
+	}
 	tx, err := b.writer.BeginTx(ctx, nil) // takes the place of the one that writes
 	if err != nil {
 		return journalTrouble(b.path, err)

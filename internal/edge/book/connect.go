@@ -30,10 +30,11 @@ var lockByFile = sync.OnceFunc(func() {
 type mode int
 
 const (
-	writing mode = iota
-	reading      // beside a writer of this process
-	peeking      // of a book that may belong to another process, or be no book
-	mending      // of a file whose making was broken off
+	writing  mode = iota
+	reading       // beside a writer of this process
+	peeking       // of a book that may belong to another process, or be no book
+	mending       // of a file whose making was broken off
+	checking      // of a whole file: one that could write, for SQLite reads no CHECK where it cannot
 )
 
 // pragma is a setting of a connection, and what must be read back.
@@ -63,10 +64,17 @@ func (m mode) settings() []pragma {
 	switch m {
 	case reading:
 		return append(asked[:len(asked):len(asked)], pragma{"query_only", "1", "1"})
+	case checking:
+		return append(m.plain(), pragma{"query_only", "1", "1"})
 	case peeking, mending:
-		return []pragma{{"busy_timeout", "5000", "5000"}, {"trusted_schema", "0", "0"}}
+		return m.plain()
 	}
 	return asked
+}
+
+// plain are the settings of a connection that leaves the file as it is.
+func (mode) plain() []pragma {
+	return []pragma{{"busy_timeout", "5000", "5000"}, {"trusted_schema", "0", "0"}}
 }
 
 // address is the URI of a book's file for that mode.
@@ -84,6 +92,8 @@ func address(path string, m mode, settings []pragma) string {
 		query.Set("_txlock", "immediate")
 	case peeking:
 		query.Set("mode", "ro")
+	case checking:
+		query.Set("mode", "rw")
 	}
 	return (&url.URL{Scheme: "file", Path: file, RawQuery: query.Encode()}).String()
 }

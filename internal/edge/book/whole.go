@@ -18,8 +18,13 @@ func Check(ctx context.Context, path string) error {
 		return err
 	}
 	defer b.Close()
+	pool, err := connect(b.path, checking, 1)
+	if err != nil {
+		return err
+	}
+	defer pool.Close()
 	for _, check := range []string{"PRAGMA integrity_check", "PRAGMA foreign_key_check"} {
-		if err := sound(ctx, b.reader, check); err != nil {
+		if err := sound(ctx, pool, check); err != nil {
 			return b.damage(err)
 		}
 	}
