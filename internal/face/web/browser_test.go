@@ -3,16 +3,18 @@ package web_test
 import (
 	"slices"
 	"testing"
-	"time"
 
 	"sley/internal/face/web/browsing"
 )
+
+// shown holds once the warps are on the page.
+const shown = "document.querySelectorAll('.warps h2').length > 0"
 
 // open starts a browser and a book and waits for the first warp.
 func open(t *testing.T, f *fake) *browsing.Tab {
 	t.Helper()
 	tab := browsing.Start(t).Open(t, f.url())
-	tab.Wait("document.querySelectorAll('.warps h2').length > 0")
+	tab.Wait(shown)
 	return tab
 }
 
@@ -56,9 +58,9 @@ func TestSearchAndMore(t *testing.T) {
 	tab.Click("Show more")
 	tab.Wait("document.querySelectorAll('.warps h2').length === 120 && !document.querySelector('.more')")
 	tab.Do("document.querySelector('#search').focus()")
-	tab.Press("BLANK")
+	tab.Type("BLANK")
 	tab.Says("17 warps with “BLANK”")
-	tab.Press("ETS OF SILK")
+	tab.Type("ETS OF SILK")
 	tab.Says("No warp has “BLANKETS OF SILK” in it.")
 	tab.EachLook(t, "none")
 	tab.Click("Show all warps")
@@ -81,10 +83,15 @@ func TestRenameUndoRedo(t *testing.T) {
 	if f.nameOf(2) != "Berth blanket, wide" || f.nameOf(1) != "Seven galley towels" {
 		t.Errorf("saved %q and %q", f.nameOf(1), f.nameOf(2))
 	}
+	tab.Edit("Seven galley towels", "Half typ")
+	tab.Click("Undo")
+	tab.Says("Save or drop the new name of Seven galley towels first")
+	tab.Wait("document.querySelector('.edit input').value === 'Half typ'")
+	tab.Click("Drop")
 	tab.Press("z", browsing.Ctrl)
 	tab.Says("Undone: Six galley towels")
 	tab.Reload() // what can be undone belongs to the window, and outlasts a reload
-	tab.Wait("document.querySelectorAll('.warps h2').length > 0")
+	tab.Wait(shown)
 	tab.Click("Undo")
 	tab.Says("Undone: Berth blanket")
 	tab.Press("Z", browsing.Ctrl, browsing.Shift)
@@ -142,7 +149,7 @@ func TestProblemStandsBesideTheField(t *testing.T) {
 	tab.Wait("document.activeElement.getAttribute('aria-invalid') === 'true' && document.getElementById(document.activeElement.getAttribute('aria-describedby')).innerText.includes('give it one')")
 	tab.EachLook(t, "problem")
 	f.refuse("/changes", 507, trouble("book.full", "the disk is full; nothing was written", "make room, then try again"))
-	tab.Press("Kept")
+	tab.Type("Kept")
 	tab.Press(browsing.Enter)
 	tab.Says("The disk is full; nothing was written: make room, then try again")
 	tab.Wait("document.activeElement.value === 'Kept'")
@@ -204,7 +211,7 @@ func TestWhatIsTypedOutlastsAReload(t *testing.T) {
 	tab.Reload()
 	tab.Wait("document.querySelector('.edit input')?.value === 'Half typ'")
 	tab.Do("document.querySelector('#search').focus()")
-	tab.Press("galley")
+	tab.Type("galley")
 	tab.Says("Not in the list below, and still open here") // a search does not put it away
 	tab.EachLook(t, "stray")
 	tab.Click("Save")
@@ -241,46 +248,4 @@ func TestClearDemoAndEmptyBook(t *testing.T) {
 	tab.EachLook(t, "empty")
 	tab.ReachedByKeys(t)
 	tab.Quiet(t, false)
-}
-
-func TestTenWindowsShareOneStream(t *testing.T) {
-	t.Parallel()
-	f := newFake(t, demoNames...)
-	windows := browsing.Start(t).TenWindows(t, f.url())
-	if now, most, _ := f.count(); now != 1 || most != 1 {
-		t.Errorf("streams: %d open, %d at the most", now, most)
-	}
-	if got := f.posted(); got != len(windows) {
-		t.Errorf("%d saves arrived", got)
-	}
-	for _, window := range windows {
-		window.Quiet(t, false)
-	}
-	// The one that listened for all was the first. When it goes, another takes over.
-	windows[0].Close()
-	f.elsewhere(3, "After the first was closed")
-	for _, window := range windows[1:] {
-		window.Says("After the first was closed")
-	}
-	if now, most, opened := f.count(); now != 1 || most > 2 || opened != 2 {
-		t.Errorf("streams: %d open, %d at the most, %d in all", now, most, opened)
-	}
-}
-
-// TestHiddenWindowLetsGo makes the listening window believe that it is hidden.
-func TestHiddenWindowLetsGo(t *testing.T) {
-	t.Parallel()
-	f := newFake(t, demoNames...)
-	b := browsing.Start(t)
-	first := b.Open(t, f.url())
-	first.Wait("document.querySelectorAll('.warps h2').length > 0")
-	first.Do("Object.defineProperty(document, 'hidden', {value: true, configurable: true}); document.dispatchEvent(new Event('visibilitychange'))")
-	for now, _, _ := f.count(); now != 0; now, _, _ = f.count() {
-		time.Sleep(50 * time.Millisecond) // the time limit of the tests ends it
-	}
-	f.elsewhere(1, "Changed while it was hidden")
-	first.Do("delete document.hidden; document.dispatchEvent(new Event('visibilitychange'))")
-	first.Says("Changed while it was hidden")
-	f.elsewhere(1, "Heard by a stream again")
-	first.Says("Heard by a stream again")
 }

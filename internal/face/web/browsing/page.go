@@ -91,7 +91,7 @@ func (b *Tab) Edit(was, name string) {
 	if name == "" {
 		b.Press("\b")
 	}
-	b.Press(name)
+	b.Type(name)
 	b.Wait("document.activeElement.value === " + Quote(name))
 }
 
@@ -108,7 +108,6 @@ func (b *Browser) TenWindows(t testing.TB, address string) []*Tab {
 	shown := len(windows[0].WarpNames())
 	for i, window := range windows {
 		name := fmt.Sprintf("Saved from window %d", i+1)
-		window.Front()
 		window.Rename(i%shown, name)
 		for _, other := range windows {
 			other.Wait("[...document.querySelectorAll('.warps h2')].some(e => e.innerText === " + Quote(name) + ")")

@@ -4,8 +4,6 @@ import (
 	"context"
 	"encoding/json"
 	"fmt"
-	"net"
-	"net/url"
 	"os"
 	"path/filepath"
 	"strings"
@@ -14,7 +12,9 @@ import (
 	"time"
 
 	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/input"
 	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/cdproto/target"
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
@@ -30,12 +30,6 @@ type Tab struct {
 	mu       sync.Mutex
 	console  []Complaint
 	requests []string
-}
-
-// Complaint is a message at the level of an error, or an exception nobody caught.
-type Complaint struct {
-	Text    string
-	Network bool // an answer of 400 or above, or none, which a page may well expect
 }
 
 // Open opens a window of 1440 by 900 and goes to an address. It is closed with the test.
@@ -55,69 +49,6 @@ func (b *Browser) Open(t testing.TB, address string) *Tab {
 	return tab
 }
 
-// hear notes every request; it must be quick.
-func (b *Tab) hear(event any) {
-	sent, is := event.(*network.EventRequestWillBeSent)
-	if !is {
-		return
-	}
-	b.mu.Lock()
-	defer b.mu.Unlock()
-	b.requests = append(b.requests, sent.Request.URL)
-}
-
-// listen notes what the page complains of, until the window is closed.
-func (b *Tab) listen() {
-	messages := chromedp.Console(b.ctx)
-	go func() {
-		for m, err := range messages {
-			if err != nil {
-				return
-			}
-			if m.IsException() || m.Type == "error" {
-				b.mu.Lock()
-				b.console = append(b.console, Complaint{m.String(), m.Source == "network"})
-				b.mu.Unlock()
-			}
-		}
-	}()
-}
-
-// Complaints are the errors in the console so far.
-func (b *Tab) Complaints() []Complaint {
-	b.mu.Lock()
-	defer b.mu.Unlock()
-	return append([]Complaint(nil), b.console...)
-}
-
-// Requests are the addresses asked for so far, in order.
-func (b *Tab) Requests() []string {
-	b.mu.Lock()
-	defer b.mu.Unlock()
-	return append([]string(nil), b.requests...)
-}
-
-// OffLoopback are the requests that would have left the machine.
-func (b *Tab) OffLoopback() []string {
-	var left []string
-	for _, address := range b.Requests() {
-		u, err := url.Parse(address)
-		if err != nil || !staysHere(u) {
-			left = append(left, address)
-		}
-	}
-	return left
-}
-
-func staysHere(u *url.URL) bool {
-	switch u.Scheme {
-	case "data", "blob", "about":
-		return true
-	}
-	ip := net.ParseIP(u.Hostname())
-	return u.Hostname() == "localhost" || ip != nil && ip.IsLoopback()
-}
-
 // Close closes the window before the test ends.
 func (b *Tab) Close() {
 	b.t.Helper()
@@ -130,6 +61,15 @@ func (b *Tab) Front() {
 	b.call("to the front", func(ctx context.Context) error {
 		id := chromedp.FromContext(ctx).Target.TargetID
 		_, err := chromedp.CallBrowser(ctx, target.ActivateTarget, target.ActivateTargetParams{TargetID: id})
+		return err
+	})
+}
+
+// Before runs JavaScript in every page that is loaded from now on, before its own.
+func (b *Tab) Before(script string) {
+	b.t.Helper()
+	b.call("before", func(ctx context.Context) error {
+		_, err := chromedp.Call(ctx, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: script})
 		return err
 	})
 }
@@ -232,11 +172,22 @@ const (
 	Escape    = kb.Escape
 )
 
-// Press presses keys one after another, with others held: letters, or those above.
+// Press presses keys one after another, with others held: letters, or those above. The
+// window is brought to the front: browsers give no keys to one behind.
 func (b *Tab) Press(keys string, held ...chromedp.Modifier) {
 	b.t.Helper()
+	b.Front()
 	b.call("press "+keys, func(ctx context.Context) error {
 		return chromedp.Do(ctx, chromedp.KeyEvent(keys, chromedp.KeyModifiers(held...)))
+	})
+}
+
+// Type puts a text where the keyboard is, in one go.
+func (b *Tab) Type(text string) {
+	b.t.Helper()
+	b.call("type "+text, func(ctx context.Context) error {
+		_, err := chromedp.Call(ctx, input.InsertText, input.InsertTextParams{Text: text})
+		return err
 	})
 }
 

@@ -60,6 +60,10 @@ export async function keepMine(id: number): Promise<void> {
 export async function step(way: 'undo' | 'redo'): Promise<void> {
   const id = way === 'undo' ? steps.lastDone(past.value) : steps.lastUndone(past.value)
   if (id === undefined || stepping.value) return
+  if (edits.value[id]) {
+    said.value = words.finishFirst(nameOf(id)) // a step must not take what is being typed
+    return
+  }
   stepping.value = true
   const base = past.value.at[id] ?? warpOf(id)?.version ?? 0
   const answer = await askStep(id, base, await windowId, way)

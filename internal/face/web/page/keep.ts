@@ -18,11 +18,3 @@ export function kept<T>(name: string, other: T): T {
     return other
   }
 }
-
-export function forget(name: string): void {
-  try {
-    sessionStorage.removeItem(`sley-${name}`)
-  } catch {
-    // forbidden
-  }
-}

@@ -2,7 +2,9 @@ import { effect } from '@preact/signals'
 import { sendWaiting } from './deeds'
 import { read, readSoon } from './list'
 import { listen } from './live'
-import { line } from './state'
+import { noPast } from './past'
+import { line, past } from './state'
+import { windowCopied } from './window'
 
 // Pauses between tries to reach a server that is gone, in milliseconds.
 const shortest = 1_000
@@ -11,6 +13,8 @@ const longest = 8_000
 // watch reads the book, listens for changes of it, and looks for the server when it is
 // gone.
 export function watch(): void {
+  // What the original did is not the copy's to undo.
+  void windowCopied.then((copied) => copied && (past.value = noPast))
   listen({ changed: readSoon, line: (up) => (up ? readSoon() : void read()) })
   void read().then(sendWaiting)
   lookWhileGone()

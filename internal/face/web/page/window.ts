@@ -1,4 +1,4 @@
-import { forget, keep, kept } from './keep'
+import { keep, kept } from './keep'
 
 // freshId is a name for one window. randomUUID is missing on a page that came over
 // plain http from another machine, getRandomValues is not.
@@ -10,21 +10,21 @@ export function freshId(): string {
 // handover is how long a reloading page may take to let its lock go, in milliseconds.
 const handover = 500
 
-// windowId is the name of this window, the same after a reload. A browser that
-// duplicates a tab copies what it kept too: a lock tells the copy from the original,
-// and the copy begins anew, with nothing to undo.
-async function claimId(): Promise<string> {
+type Claim = { id: string; copied: boolean }
+
+// claim is the name of this window, the same after a reload. A browser that duplicates
+// a window copies what it kept too: a lock tells the copy from the original, and the
+// copy gets a name of its own.
+async function claim(): Promise<Claim> {
   const id = kept('window', '') || freshId()
   if (!navigator.locks || (await hold(`sley-window-${id}`))) {
     keep('window', id)
-    return id
+    return { id, copied: false }
   }
-  forget('past')
-  forget('edits')
-  const other = freshId()
-  keep('window', other)
-  await hold(`sley-window-${other}`)
-  return other
+  const own = freshId()
+  keep('window', own)
+  await hold(`sley-window-${own}`)
+  return { id: own, copied: true }
 }
 
 // hold takes a lock for as long as the page lives; false when another page has it.
@@ -39,4 +39,9 @@ function hold(name: string): Promise<boolean> {
   })
 }
 
-export const windowId: Promise<string> = claimId()
+const claimed = claim()
+
+export const windowId: Promise<string> = claimed.then((c) => c.id)
+
+// windowCopied tells whether the window began as a copy of another.
+export const windowCopied: Promise<boolean> = claimed.then((c) => c.copied)

@@ -33,6 +33,7 @@ export const english = {
   undone: (name: string) => `Undone: ${name}`,
   redone: (name: string) => `Redone: ${name}`,
   savedName: (name: string) => `Saved: ${name}`,
+  finishFirst: (name: string) => `Save or drop the new name of ${name} first`,
   nothingOf: 'a warp',
 
   rename: 'Rename',
