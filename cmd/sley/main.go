@@ -1,5 +1,5 @@
 // Command sley takes a handweaver from the piece she wants to every number at
-// the loom, and keeps her book. It only wires the floors together.
+// the loom. It only wires the floors together.
 package main
 
 import (
@@ -7,7 +7,10 @@ import (
 	"crypto/rand"
 	"log/slog"
 	"os"
+	"os/signal"
 	"runtime"
+	"strings"
+	"syscall"
 	"time"
 
 	"sley/examples"
@@ -19,16 +22,24 @@ import (
 func main() {
 	os.Exit(cli.Run(os.Args[1:], cli.World{
 		In: os.Stdin, Out: os.Stdout, Err: os.Stderr, ReadFile: os.ReadFile, WriteFiles: cli.WriteWhole,
-		UsualBook: func() (string, error) { return app.UsualPlace(runtime.GOOS, os.Getenv) },
-		OpenBook:  open, ServePage: serve, Browse: cli.Browse,
+		WriteFolder: cli.WriteFolder, ReadFolder: cli.ReadFolder,
+		Books: books(), ServePage: serve, Browse: cli.Browse,
 	}))
 }
 
-func open(ctx context.Context, path string, create bool) (*app.OpenBook, error) {
-	return app.Open(ctx, app.BookAsked{
-		Path: path, Now: time.Now, NewID: rand.Text, Program: version(), Demo: examples.Demo(), Create: create,
-	})
+func books() cli.Books {
+	return cli.Books{
+		Place: func() (string, error) { return app.UsualPlace(runtime.GOOS, os.Getenv) },
+		Now:   time.Now, NewID: newID, Program: version(), Demo: examples.Demo(),
+		Interrupt: func() (context.Context, context.CancelFunc) {
+			return signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+		},
+	}
 }
+
+// newID gives 16 letters and digits, 80 bits by chance: enough that no two documents or
+// entries ever share one, and few enough to be typed.
+func newID() string { return strings.ToLower(rand.Text())[:16] }
 
 func serve(ctx context.Context, book *app.OpenBook, announce func(string)) error {
 	log := slog.New(slog.NewTextHandler(os.Stderr, &slog.HandlerOptions{Level: slog.LevelError}))

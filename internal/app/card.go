@@ -224,7 +224,7 @@ func DraftWeaves() []string {
 func (b *body) yarnFacts(f *record.Facts) []string {
 	y, list := b.yarn()
 	f.Errors, f.Warnings = countOf(list, problem.Error), countOf(list, problem.Warning)
-	var l listed
+	l := listed{Units: ListUnits{Metric: metricCount(y.Count.Typed)}}
 	if g := y.Grist(); !g.IsZero() {
 		l.add(reckon.Node{ID: "yarns[].grist", Figure: reckon.Figure{Is: g.NGPerNM().Inv(), Kind: reckon.Grist}, Typed: y.Count.Typed})
 	}
@@ -232,12 +232,17 @@ func (b *body) yarnFacts(f *record.Facts) []string {
 	return []string{y.Count.Typed, y.Composition.Typed, y.Colour.Name}
 }
 
+// metricCount reports whether a count was typed in a metric system.
+func metricCount(typed string) bool {
+	return reckon.Metric(typed) || strings.Contains(typed, "tex") || strings.Contains(typed, "Nm")
+}
+
 // loomFacts says what a list shows of a loom.
 func (b *body) loomFacts(f *record.Facts) []string {
 	l, _, list := b.loom()
 	f.Errors, f.Warnings = countOf(list, problem.Error), countOf(list, problem.Warning)
 	f.Shafts, f.Treadles = l.Shafts, l.Treadles
-	shown := listed{Units: ListUnits{Metric: !strings.Contains(l.Width.Typed, "in")}}
+	shown := listed{Units: ListUnits{Metric: l.Width.Typed == "" || reckon.Metric(l.Width.Typed)}}
 	if l.Width.Given() {
 		width := reckon.Figure{Is: l.Width.Is.Rat(), Kind: reckon.Length}
 		shown.add(reckon.Node{ID: "loom.width", Figure: width, Typed: l.Width.Typed, Origin: reckon.Given})

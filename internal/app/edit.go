@@ -65,9 +65,9 @@ func (s *Studio) change(ctx context.Context, e Edit, act record.Act, do func(*bo
 			saved, err = s.conflict(w, d, e, do)
 			return nil, err // nothing is written
 		}
-		if list := s.mayChange(w, d, b, do); list.Failed() {
+		if list, err := s.mayChange(w, d, b, do); err != nil || list.Failed() {
 			saved = refused(list)
-			return nil, nil
+			return nil, err
 		}
 		if on, act, err := s.actOf(w, d, b, act); err != nil || on {
 			saved, changed, err = s.append(w, d, b, act, e.Window)
@@ -80,16 +80,17 @@ func (s *Studio) change(ctx context.Context, e Edit, act record.Act, do func(*bo
 }
 
 // mayChange makes the change of the body and says what refuses it.
-func (s *Studio) mayChange(w record.Reader, d record.Document, b *body, do func(*body, record.Kind) *problem.List) *problem.List {
+func (s *Studio) mayChange(w record.Reader, d record.Document, b *body, do func(*body, record.Kind) *problem.List) (*problem.List, error) {
 	list := do(b, d.Kind)
 	checkName(b.name(d.Kind), "name", list)
 	if list.Failed() || d.Kind != record.Warp {
-		return list
+		return list, nil
 	}
-	if _, on, err := started(w, d.ID); err == nil && on {
+	_, on, err := started(w, d.ID)
+	if err == nil && on {
 		list.Append(b.onlyAmends(d.Body))
 	}
-	return list
+	return list, err
 }
 
 // actOf says whether the body differs from what stands, and what the act is: what is
@@ -255,6 +256,17 @@ func (s *Studio) conflict(r record.Reader, d record.Document, e Edit, do func(*b
 		c = nil // both did the same
 	}
 	return Saved{ID: d.ID, Version: d.Version, Problems: list, Refused: list.Failed(), Conflict: c}, nil
+}
+
+// behind is the conflict of an act that is none of values: whoever did it saw an older
+// version, and both having the same values does not make the act done.
+func (s *Studio) behind(r record.Reader, d record.Document, base int) (Saved, error) {
+	same := func(*body, record.Kind) *problem.List { return &problem.List{} }
+	saved, err := s.conflict(r, d, Edit{ID: d.ID, Base: base}, same)
+	if err == nil && saved.Conflict == nil {
+		saved.Conflict = &Conflict{ID: d.ID, Kind: d.Kind, Base: base, Head: d.Version, Removed: d.Removed}
+	}
+	return saved, err
 }
 
 // mustOpen opens a body that was opened before.

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"sley/internal/trade/near"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/record"
 )
@@ -41,8 +42,11 @@ func (s *Studio) Counts(ctx context.Context) (record.Counts, error) {
 // name, the list says so and the card is nil.
 func (s *Studio) Named(ctx context.Context, kind record.Kind, name string) (*Card, *problem.List, error) {
 	var found []record.Document
+	var alike string
 	err := s.read(ctx, func(r record.Reader) (err error) {
-		found, err = named(r, kind, name)
+		if found, err = named(r, kind, name); err == nil && len(found) == 0 {
+			alike, err = nearest(r, kind, name)
+		}
 		return err
 	})
 	list := &problem.List{}
@@ -50,7 +54,7 @@ func (s *Studio) Named(ctx context.Context, kind record.Kind, name string) (*Car
 	case err != nil:
 		return nil, nil, err
 	case len(found) == 0:
-		list.Fail("document.none", "", name, problem.Args{"kind": string(kind)})
+		list.Fail("document.none", "", name, problem.Args{"kind": string(kind), "near": alike})
 		return nil, list, nil
 	case len(found) > 1:
 		list.Fail("document.several", "", name, problem.Args{"kind": string(kind), "valid": numbersOf(found)})
@@ -58,6 +62,19 @@ func (s *Studio) Named(ctx context.Context, kind record.Kind, name string) (*Car
 	}
 	c := cardOf(found[0])
 	return &c, list, nil
+}
+
+// nearest is the name of a document of the kind that may have been meant; nothing when
+// all are too far.
+func nearest(r record.Reader, kind record.Kind, name string) (string, error) {
+	all, err := r.All()
+	var names []string
+	for _, d := range all {
+		if d.Kind == kind && !d.Removed {
+			names = append(names, d.Name)
+		}
+	}
+	return near.To(strings.TrimSpace(name), names), err
 }
 
 // named gives the document of that number, or those of that name: the same in every

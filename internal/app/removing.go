@@ -26,14 +26,13 @@ func (s *Studio) flag(ctx context.Context, id record.ID, base int, window string
 		if err != nil {
 			return nil, err
 		}
-		if base != 0 && base != d.Version {
-			same := func(*body, record.Kind) *problem.List { return &problem.List{} }
-			saved, err = s.conflict(w, d, Edit{ID: id, Base: base}, same)
-			return nil, err
-		}
-		if d.Removed == remove {
+		if d.Removed == remove { // it is so already, whoever did it
 			saved = Saved{ID: id, Version: d.Version, Problems: &problem.List{}}
 			return nil, nil
+		}
+		if base != 0 && base != d.Version {
+			saved, err = s.behind(w, d, base)
+			return nil, err
 		}
 		if list, err := s.mayRemove(w, d, remove); err != nil || list.Failed() {
 			saved = refused(list)

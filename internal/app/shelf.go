@@ -381,3 +381,25 @@ func (s *Studio) remember(ctx context.Context, e Edit, part string, on record.Do
 func YarnPart(name string) string {
 	return problem.Path{{Key: "yarns"}, {Key: name}}.String()
 }
+
+// Parts lists the parts of a warp that can come from a shelf, and be put on one.
+func (s *Studio) Parts(ctx context.Context, id record.ID) ([]string, error) {
+	d, err := s.document(ctx, id)
+	if err != nil {
+		return nil, err
+	}
+	b, err := openBody(d.Body)
+	if err != nil {
+		return nil, err
+	}
+	tree, err := b.plan()
+	if err != nil {
+		return nil, err
+	}
+	out := []string{loomPart, draftPart}
+	plan, _ := tree.Plan("") // what is wrong with it is told elsewhere
+	for _, y := range plan.Yarns {
+		out = append(out, YarnPart(y.Name))
+	}
+	return out, nil
+}

@@ -100,7 +100,7 @@ func (h *history) replay(first, head int) (int, string, error) {
 		}
 		if v.Act == record.Undo {
 			undone = append(undone, now)
-		} else {
+		} else if len(undone) > 0 { // an imported history may tell of a redo of nothing
 			undone = undone[:len(undone)-1]
 		}
 		now = v.State
@@ -130,8 +130,7 @@ func (s *Studio) goTo(ctx context.Context, e Edit, act record.Act, find func(*hi
 			return nil, err
 		}
 		if e.Base != d.Version {
-			same := func(*body, record.Kind) *problem.List { return &problem.List{} }
-			saved, err = s.conflict(w, d, e, same)
+			saved, err = s.behind(w, d, e.Base)
 			return nil, err
 		}
 		to, why, err := find(&history{r: w, id: e.ID}, d.Version, e.Window)
@@ -157,8 +156,8 @@ func (s *Studio) appendState(w record.Writer, d record.Document, to int, act rec
 	if err != nil {
 		return Saved{}, nil, err
 	}
-	if list := s.mayGo(w, d, b); list.Failed() {
-		return refused(list), nil, nil
+	if list, err := s.mayGo(w, d, b, removed); err != nil || list.Failed() {
+		return refused(list), nil, err
 	}
 	v := record.Version{
 		Document: d.ID, Number: d.Version + 1, At: s.moment(), Window: window, Act: act,
@@ -172,15 +171,24 @@ func (s *Studio) appendState(w record.Writer, d record.Document, to int, act rec
 }
 
 // mayGo says whether a warp may have that state: after work began only amendments
-// differ from what stands.
-func (s *Studio) mayGo(w record.Reader, d record.Document, b *body) *problem.List {
+// differ from what stands, and a warp on the loom is not removed.
+func (s *Studio) mayGo(w record.Reader, d record.Document, b *body, removed bool) (*problem.List, error) {
+	list := &problem.List{}
 	if d.Kind != record.Warp {
-		return &problem.List{}
+		return list, nil
 	}
-	if _, on, err := started(w, d.ID); err != nil || !on {
-		return &problem.List{}
+	if removed && !d.Removed {
+		found, err := s.mayRemove(w, d, true)
+		if err != nil {
+			return list, err
+		}
+		list.Append(found)
 	}
-	return b.onlyAmends(d.Body)
+	_, on, err := started(w, d.ID)
+	if err == nil && on {
+		list.Append(b.onlyAmends(d.Body))
+	}
+	return list, err
 }
 
 func stateAt(r record.Reader, id record.ID, number int) (*body, bool, error) {

@@ -70,8 +70,7 @@ func (s *Studio) Start(ctx context.Context, id record.ID, base int, window strin
 			return nil, &record.Trouble{Code: record.NotFound, Found: "warp"}
 		}
 		if d.Version != base || d.Removed {
-			same := func(*body, record.Kind) *problem.List { return &problem.List{} }
-			saved, err = s.conflict(w, d, Edit{ID: id, Base: base}, same)
+			saved, err = s.behind(w, d, base)
 			return nil, err
 		}
 		nodes, list, err := s.mayStart(w, d)
@@ -380,6 +379,15 @@ func MeasuredStates(path string) []string {
 		}
 	}
 	return out
+}
+
+// Measurable lists what of a warp can be measured.
+func (s *Studio) Measurable(ctx context.Context, id record.ID) ([]string, error) {
+	shown, err := s.Show(ctx, id)
+	if err != nil {
+		return nil, err
+	}
+	return measurable(shown.Text), nil
 }
 
 // measurable lists what of a plan can be measured.

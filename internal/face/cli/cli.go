@@ -8,9 +8,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
-	"os/signal"
-	"syscall"
+	"io/fs"
 
 	"github.com/spf13/cobra"
 
@@ -24,14 +22,16 @@ type World struct {
 	ReadFile func(name string) ([]byte, error)
 	// WriteFiles writes files whole, or leaves what was there.
 	WriteFiles func(files []File) error
-	// UsualBook is where the book is when no other is named.
-	UsualBook func() (string, error)
-	// OpenBook opens a book; create makes it where there is none.
-	OpenBook func(ctx context.Context, path string, create bool) (*app.OpenBook, error)
+	// WriteFolder makes a folder of files whole or not at all; ReadFolder opens one.
+	WriteFolder func(folder string, fill func(Put) error) error
+	ReadFolder  func(folder string) (files fs.FS, closed func() error, err error)
+	Books       Books
 	// ServePage serves the page of a book until ctx ends; announce gets its address.
 	ServePage func(ctx context.Context, book *app.OpenBook, announce func(address string)) error
 	// Browse opens an address in the browser; nil where nobody is to be bothered.
 	Browse func(address string)
+
+	book *string // the file said with --book
 }
 
 // The exit codes, fixed and documented in the help of every command.
@@ -41,15 +41,17 @@ const (
 	exitUsage    = 2
 	exitProblems = 3 // the input has problems
 	exitNotFound = 4
-	exitNoBook   = 10
+	exitMissing  = 10 // there is no book
 	exitInUse    = 11
 	exitNewer    = 12
+	// exitCancelled is what a shell has of a program that was broken off.
+	exitCancelled = 130
 )
 
 const exitHelp = `
 Exit codes: 0 done, 1 could not be done, 2 wrong usage, 3 the input has
-problems, 4 not found, 10 there is no such book, 11 another sley has the book,
-12 the book is of a newer sley.`
+problems, 4 not found, 10 there is no book, 11 the book is in use, 12 the book is
+of a newer sley, 130 broken off.`
 
 // stop ends a command with an exit code; what there was to say was said, or is
 // in err.
@@ -80,9 +82,7 @@ func Run(args []string, w World) (code int) {
 	root.SetIn(w.In)
 	root.SetOut(w.Out)
 	root.SetErr(w.Err)
-	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
-	defer stop()
-	return exitCode(root.ExecuteContext(ctx), w)
+	return exitCode(root.Execute(), w)
 }
 
 func exitCode(err error, w World) int {
@@ -100,6 +100,7 @@ func exitCode(err error, w World) int {
 }
 
 func newRoot(w World) *cobra.Command {
+	w.book = new(string)
 	var opts ServeOptions
 	root := &cobra.Command{
 		Use:   "sley",
@@ -109,16 +110,18 @@ and learns, in one file. It serves the page to this machine only, until Ctrl+C. 
 first time it makes the book, with a demo in it.
 
 Its commands reckon a warp from the piece wanted to the ends, the warp length, the
-reed, the picks, the yarn and the tape, each number with its working.
+reed, the picks, the yarn and the tape, each number with its working, and work in the
+book.
 ` + exitHelp,
 		Example:       "  sley\n  sley --book class.sley --no-browser\n  sley reckon examples/galley-towels.toml",
 		Args:          cobra.NoArgs,
 		SilenceErrors: true,
 		SilenceUsage:  true,
-		RunE:          func(cmd *cobra.Command, _ []string) error { return runServe(cmd.Context(), w, opts) },
+		RunE:          func(*cobra.Command, []string) error { return runServe(w, opts) },
 	}
-	root.PersistentFlags().StringVar(&opts.Book, "book", "", "the file of the book; else the usual place, which sley prints")
+	root.PersistentFlags().StringVar(w.book, "book", "", "the file of the book; without it the usual place, which sley book where tells")
+	must(root.RegisterFlagCompletionFunc("book", bookFiles))
 	root.Flags().BoolVar(&opts.NoBrowser, "no-browser", false, "only print the address of the page")
-	root.AddCommand(newReckon(w), newSheet(w), newDraft(w), newYarn(w), newSett(w), newReed(w))
+	root.AddCommand(newReckon(w), newSheet(w), newDraft(w), newYarn(w), newSett(w), newReed(w), newBook(w))
 	return root
 }

@@ -1,43 +1,26 @@
 package cli
 
 import (
-	"context"
-	"crypto/rand"
 	"os"
 	"path/filepath"
 	"testing"
-	"time"
 
 	"github.com/rogpeppe/go-internal/testscript"
-
-	"sley/examples"
-	"sley/internal/app"
 )
 
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){"sley": func() {
-		os.Exit(Run(os.Args[1:], testWorld()))
-	}})
+	testscript.Main(m, map[string]func(){
+		"sley": func() {
+			os.Exit(Run(os.Args[1:], testWorld()))
+		},
+		"holder": holder,
+	})
 }
 
-// testWorld is a world whose usual book is in the working folder.
 func testWorld() World {
 	return World{
 		In: os.Stdin, Out: os.Stdout, Err: os.Stderr, ReadFile: os.ReadFile, WriteFiles: WriteWhole,
-		UsualBook: func() (string, error) { return "book.sley", nil },
-		OpenBook: func(ctx context.Context, path string, create bool) (*app.OpenBook, error) {
-			return app.Open(ctx, app.BookAsked{
-				Path: path, Now: time.Now, NewID: rand.Text, Program: "test", Demo: examples.Demo(), Create: create,
-			})
-		},
-		ServePage: func(ctx context.Context, book *app.OpenBook, announce func(string)) error {
-			if err := book.Serving("http://127.0.0.1:1/open/test", "test"); err != nil {
-				return err
-			}
-			announce("http://127.0.0.1:1/open/test")
-			<-ctx.Done()
-			return nil
-		},
+		WriteFolder: WriteFolder, ReadFolder: ReadFolder, Books: testBooks(),
 	}
 }
 
@@ -47,8 +30,15 @@ func TestTranscripts(t *testing.T) {
 		t.Fatal(err)
 	}
 	testscript.Run(t, testscript.Params{
-		Dir:   "testdata",
-		Setup: func(env *testscript.Env) error { env.Setenv("EXAMPLES", examples); return nil },
+		Dir: "testdata",
+		Setup: func(env *testscript.Env) error {
+			env.Setenv("EXAMPLES", examples)
+			env.Setenv("TZ", "UTC")
+			env.Setenv("XDG_DATA_HOME", filepath.Join(env.WorkDir, "data"))
+			env.Setenv("TICKS", filepath.Join(env.WorkDir, ".ticks"))
+			return nil
+		},
+		Cmds: map[string]func(*testscript.TestScript, bool, []string){"held": held, "newer": newer, "spoil": spoil, "exits": exits},
 	})
 }
 

@@ -1,10 +1,13 @@
 package cli
 
 import (
+	"io"
+
 	"github.com/spf13/cobra"
 
 	"sley/internal/app"
 	"sley/internal/face/present"
+	"sley/internal/trade/record"
 )
 
 func must(err error) {
@@ -37,11 +40,12 @@ func findValues(w World) cobra.CompletionFunc {
 		if len(args) == 0 {
 			return nil, cobra.ShellCompDirectiveNoFileComp
 		}
-		text, err := w.ReadFile(args[0])
+		w.Err = io.Discard
+		from, err := w.read(args[0], record.Warp)
 		if err != nil {
 			return nil, cobra.ShellCompDirectiveNoFileComp
 		}
-		return app.FindPaths(args[0], text), cobra.ShellCompDirectiveNoFileComp
+		return app.FindPaths(from.Name, from.Text), cobra.ShellCompDirectiveNoFileComp
 	}
 }
 

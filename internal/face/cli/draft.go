@@ -10,6 +10,7 @@ import (
 	"sley/internal/face/present"
 	"sley/internal/face/sheet"
 	"sley/internal/trade/problem"
+	"sley/internal/trade/record"
 )
 
 // DraftOptions are the flags of sley draft.
@@ -25,7 +26,7 @@ func newDraft(w World) *cobra.Command {
 		Short: "Show, check, convert and make drafts",
 		Long: `Show, check, convert and make drafts. A FILE is an interchange text of the trade
 (docs/wif.md) or a plan file with a threading and a [draft]; - is the standard
-input.
+input, book:NAME a draft of the book, or a warp of it.
 ` + exitHelp,
 		Example: "  sley draft show examples/galley-towels.toml\n  sley draft turn towels.wif -o turned.wif",
 		Args:    cobra.NoArgs,
@@ -106,11 +107,11 @@ func newDraftTurn(w World) *cobra.Command {
 // readDraft reads a draft and says what is wrong with it; the draft is nil when it
 // cannot be used. What is left to do at the end gives the exit code.
 func readDraft(w World, name string) (d *app.Drafted, end func() error, err error) {
-	text, err := planText(w, name)
+	from, err := w.read(name, record.Draft)
 	if err != nil {
 		return nil, nil, err
 	}
-	d, list := app.ReadDraft(sourceOf(w, said(name), text))
+	d, list := from.drafted()
 	printProblems(w.Err, list, present.Imperial)
 	return d, func() error { return verdict(w, list, ReckonOptions{}) }, nil
 }
@@ -153,11 +154,11 @@ func orElse(err error, end func() error) error {
 
 // draftJSON prints a draft with all that is known of it.
 func draftJSON(w World, name string, shuttles app.Shuttles) error {
-	text, err := planText(w, name)
+	from, err := w.read(name, record.Draft)
 	if err != nil {
 		return err
 	}
-	d, list := app.ReadDraft(sourceOf(w, said(name), text))
+	d, list := from.drafted()
 	return printDraftJSON(w, d, list, shuttles)
 }
 

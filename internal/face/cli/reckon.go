@@ -10,6 +10,7 @@ import (
 	"sley/internal/app"
 	"sley/internal/face/present"
 	"sley/internal/trade/problem"
+	"sley/internal/trade/record"
 )
 
 // ReckonOptions are the flags of sley reckon.
@@ -24,7 +25,7 @@ func newReckon(w World) *cobra.Command {
 		Use:   "reckon PLAN",
 		Short: "Reckon every number of a plan file",
 		Long: `Reckon every number of a plan file (docs/planfile.md); a PLAN of - is read from
-the standard input. Figures are those read at the bench: lengths to 1/8 in or
+the standard input, book:NAME from the book. Figures are those read at the bench: lengths to 1/8 in or
 5 mm, whole ends and picks.
 ` + exitHelp,
 		Example:           "  sley reckon examples/galley-towels.toml\n  sley reckon examples/berth-blanket.toml --explain --units metric",
@@ -54,11 +55,11 @@ func onePlanOf(use string) cobra.PositionalArgs {
 }
 
 func runReckon(w World, name string, opts ReckonOptions) error {
-	text, err := planText(w, name)
+	from, err := w.read(name, record.Warp)
 	if err != nil {
 		return err
 	}
-	return reckonText(w, said(name), text, opts)
+	return reckonSource(w, from, opts)
 }
 
 func readPlan(w World, name string) ([]byte, error) {
@@ -68,16 +69,17 @@ func readPlan(w World, name string) ([]byte, error) {
 	return w.ReadFile(name)
 }
 
-// reckonText reckons a plan and prints it; problems go to the standard error.
-func reckonText(w World, name string, text []byte, opts ReckonOptions) error {
-	result, list := app.ReckonPlan(sourceOf(w, name, text), opts.Find, opts.Explain || opts.JSON)
+// reckonSource reckons a plan and prints it; problems go to the standard error.
+func reckonSource(w World, from source, opts ReckonOptions) error {
+	result, list := app.ReckonPlan(from.Source, opts.Find, opts.Explain || opts.JSON)
+	list = from.told(list)
 	units, err := present.UnitsFor(result, opts.Units)
 	if err != nil {
 		return stop{code: exitUsage, err: err}
 	}
 	if opts.JSON {
 		shape := present.JSONOf(result, list, units)
-		shape.Mark = app.Mark(text)
+		shape.Mark = app.Mark(from.Text)
 		if err := printJSON(w.Out, shape); err != nil {
 			return stop{code: exitFailed, err: err}
 		}
@@ -85,7 +87,7 @@ func reckonText(w World, name string, text []byte, opts ReckonOptions) error {
 	}
 	if result != nil && !list.Failed() {
 		fmt.Fprint(w.Out, present.PageOf(result, units, opts.Explain).Text())
-		fmt.Fprintf(w.Out, "\n%s\n", present.Colophon(app.Mark(text), result.Defaults))
+		fmt.Fprintf(w.Out, "\n%s\n", present.Colophon(app.Mark(from.Text), result.Defaults))
 		if list.Len() > 0 {
 			fmt.Fprintln(w.Err)
 		}

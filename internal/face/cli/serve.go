@@ -2,75 +2,58 @@ package cli
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"os/exec"
 	"runtime"
 
 	"sley/internal/app"
-	"sley/internal/face/present"
-	"sley/internal/trade/record"
 )
 
 // ServeOptions are the flags of sley alone.
-type ServeOptions struct {
-	Book      string
-	NoBrowser bool
-}
+type ServeOptions struct{ NoBrowser bool }
 
 // runServe opens the book, or makes it with the demo, and serves its page until it is
 // interrupted. Where another sley has the book, its page is opened.
-func runServe(ctx context.Context, w World, opts ServeOptions) error {
-	place, err := w.bookPlace(opts.Book)
+func runServe(w World, opts ServeOptions) error {
+	ctx, free := w.Books.Interrupt()
+	defer free()
+	return desk{World: w}.troubled(w.serve(ctx, opts))
+}
+
+func (w World) serve(ctx context.Context, opts ServeOptions) error {
+	place, err := w.bookPath()
 	if err != nil {
-		return stop{code: exitFailed, err: err}
+		return err
 	}
-	book, err := w.OpenBook(ctx, place, true)
+	asked := w.asked(place, true)
+	asked.Demo = w.Books.Demo
+	book, err := app.Open(ctx, asked)
 	if err != nil {
 		return w.openElsewhere(place, err, opts)
 	}
-	err = w.ServePage(ctx, book, func(address string) {
-		fmt.Fprintf(w.Out, "The book is %s\nThe page is %s\n", place, address)
-		if book.Fresh() {
-			fmt.Fprintln(w.Out, "The book is new and holds a demo; one press on the page clears it.")
-		}
-		fmt.Fprintln(w.Out, "Ctrl+C stops sley; everything is saved.")
-		w.browse(address, opts)
-	})
-	if closed := book.Close(); err == nil {
-		err = closed
-	}
-	if err != nil {
-		return w.bookTrouble(err)
+	err = w.ServePage(ctx, book, func(address string) { w.announce(book, address, opts) })
+	if err = errors.Join(err, book.Close()); err != nil {
+		return err
 	}
 	fmt.Fprintln(w.Out, "sley has stopped.")
 	return nil
 }
 
-// bookPlace is the file of the book: the one named, else the usual one.
-func (w World) bookPlace(named string) (string, error) {
-	if named != "" {
-		return named, nil
+func (w World) announce(book *app.OpenBook, address string, opts ServeOptions) {
+	fmt.Fprintf(w.Out, "The book is %s\nThe page is %s\n", book.Path(), address)
+	if book.Fresh() {
+		fmt.Fprintln(w.Out, "The book is new and holds a demo; one press on the page clears it.")
 	}
-	return w.UsualBook()
-}
-
-// bookTrouble ends a command because of the book, with what to do.
-func (w World) bookTrouble(err error) error {
-	code := exitFailed
-	for trouble, exit := range map[string]int{record.Missing: exitNoBook, record.InUse: exitInUse, record.Newer: exitNewer} {
-		if record.Is(err, trouble) {
-			code = exit
-		}
-	}
-	says, do := present.Trouble(err)
-	return stop{code: code, err: fmt.Errorf("%s\nfix: %s", says, do)}
+	fmt.Fprintln(w.Out, "Ctrl+C stops sley; everything is saved.")
+	w.browse(address, opts)
 }
 
 // openElsewhere opens the page of the sley that has the book.
 func (w World) openElsewhere(place string, err error, opts ServeOptions) error {
 	holder, held := app.InUse(err)
 	if !held || holder.Address == "" {
-		return w.bookTrouble(err)
+		return err
 	}
 	fmt.Fprintf(w.Out, "sley has this book open already (process %d).\nThe book is %s\nThe page is %s\n", holder.PID, place, holder.Address)
 	w.browse(holder.Address, opts)

@@ -3,6 +3,7 @@ package cli
 import (
 	"bytes"
 	"context"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -14,15 +15,30 @@ import (
 )
 
 // serving runs sley on a book until the test ends it, and gives what it printed and with
-// which code it ended.
+// which error it ended.
 func serving(t *testing.T, w World, path string) (printed func() string, end func() error) {
 	t.Helper()
 	var out safeBuffer
-	w.Out = &out
+	w.Out, w.book = &out, &path
 	ctx, cancel := context.WithCancel(t.Context())
 	ended := make(chan error, 1)
-	go func() { ended <- runServe(ctx, w, ServeOptions{Book: path}) }()
+	go func() { ended <- w.serve(ctx, ServeOptions{}) }()
 	return out.String, func() error { cancel(); return <-ended }
+}
+
+// served is a world whose page is at an address where nothing is.
+func served(t *testing.T) World {
+	t.Setenv("TICKS", filepath.Join(t.TempDir(), "ticks"))
+	w := testWorld()
+	w.ServePage = func(ctx context.Context, book *app.OpenBook, announce func(string)) error {
+		if err := book.Serving("http://127.0.0.1:1/open/test", "test"); err != nil {
+			return err
+		}
+		announce("http://127.0.0.1:1/open/test")
+		<-ctx.Done()
+		return nil
+	}
+	return w
 }
 
 type safeBuffer struct {
@@ -57,7 +73,7 @@ func wait(t *testing.T, what string, is func() bool) {
 // and it stops cleanly; a second sley meanwhile opens the page of the first.
 func TestServe(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "new", "book.sley")
-	w := testWorld()
+	w := served(t)
 	var opened []string
 	var mu sync.Mutex
 	w.Browse = func(address string) { mu.Lock(); opened = append(opened, address); mu.Unlock() }
@@ -93,7 +109,9 @@ func TestServeSomethingElse(t *testing.T) {
 	if err := os.WriteFile(path, []byte(strings.Repeat("these are notes, and no book\n", 100)), 0o600); err != nil {
 		t.Fatal(err)
 	}
-	err := runServe(t.Context(), testWorld(), ServeOptions{Book: path, NoBrowser: true})
+	w := served(t)
+	w.book, w.Err = &path, io.Discard
+	err := runServe(w, ServeOptions{NoBrowser: true})
 	if err == nil || err.(stop).code != exitFailed {
 		t.Errorf("ended with %v", err)
 	}

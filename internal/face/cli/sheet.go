@@ -12,6 +12,7 @@ import (
 	"sley/internal/app"
 	"sley/internal/face/present"
 	"sley/internal/face/sheet"
+	"sley/internal/trade/record"
 )
 
 // SheetOptions are the flags of sley sheet.
@@ -31,7 +32,8 @@ func newSheet(w World) *cobra.Command {
 		Use:   sheetUse,
 		Short: "Print the sheets of a plan for use at the loom",
 		Long: `Print the sheets of a plan file (docs/sheets.md) for A4 or Letter; a PLAN of - is
-read from the standard input. Without --pages every sheet that the plan has
+read from the standard input, book:NAME from the book: of a warp on the loom as its
+plan was when work began, with what was amended since. Without --pages every sheet that the plan has
 something for is made.
 
 The ending of FILE says what is written: .pdf is one file of all pages; .svg and
@@ -70,11 +72,12 @@ func runSheet(w World, name string, opts SheetOptions) error {
 	if err != nil {
 		return stop{code: exitUsage, err: err}
 	}
-	text, err := planText(w, name)
+	from, err := w.read(name, record.Warp)
 	if err != nil {
 		return err
 	}
-	result, list := app.ReckonPlan(sourceOf(w, said(name), text), "", true)
+	result, list := app.ReckonPlan(from.Source, "", true)
+	list = from.told(list)
 	units, err := present.UnitsFor(result, opts.Units)
 	if err != nil {
 		return stop{code: exitUsage, err: err}
@@ -83,7 +86,7 @@ func runSheet(w World, name string, opts SheetOptions) error {
 	if result == nil || list.Failed() {
 		return verdict(w, list, ReckonOptions{})
 	}
-	wanted.Mark = app.Mark(text)
+	wanted.Mark = app.Mark(from.Text)
 	pages, err := sheet.Make(result, units, wanted)
 	if err != nil {
 		return stop{code: exitUsage, err: err}

@@ -1,6 +1,7 @@
 package present_test
 
 import (
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -9,6 +10,7 @@ import (
 
 	"sley/internal/face/present"
 	"sley/internal/trade/problem"
+	"sley/internal/trade/record"
 )
 
 // errorsDoc is made of the words and of the corpus of faults, by the same
@@ -60,7 +62,27 @@ func errorsPage(t *testing.T) string {
 			fmt.Fprintf(&b, "\n```text\n%s```\n", text)
 		}
 	}
+	troublesPage(&b)
 	return b.String()
+}
+
+const troublesHead = `
+# Trouble with the book
+
+These say why the book, or something in it, could not be had. What such a message
+does not know it leaves out.
+`
+
+// troublesPage writes the words of the book's troubles.
+func troublesPage(b *strings.Builder) {
+	b.WriteString(troublesHead)
+	for _, code := range record.TroubleCodes() {
+		says, do := present.Trouble(&record.Trouble{
+			Code: code, Path: "{path}", Address: "{address}", PID: 4711, Found: "{found}",
+			Known: "{known}", Copy: "{copy}", Err: errors.New("{err}"),
+		})
+		fmt.Fprintf(b, "\n## %s\n\n%s\n\nFix: %s\n", code, plainText(says), plainText(do))
+	}
 }
 
 // plainText keeps a text from being read as markup.

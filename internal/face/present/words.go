@@ -18,10 +18,13 @@ import (
 type words struct{ wrong, why, fix string }
 
 // tables hold the words of every code, by the floor that finds the problem.
-var tables = slices.Concat(inputTables, []map[string]words{checkWords, dressingCheckWords, wifWords})
+var tables = slices.Concat(inputTables, actionTables, []map[string]words{checkWords, dressingCheckWords, wifWords})
 
 // inputTables are of what is wrong with the text of a plan file.
 var inputTables = []map[string]words{fileWords, planWords, windingWords, quantityWords, yarnWords, orderWords, draftWords, catalogueWords, documentWords}
+
+// actionTables are of what is wrong with what is asked of a book.
+var actionTables = []map[string]words{bookWords}
 
 // wordsFor gives the words of a code. A code without words is our own mistake,
 // which TestEveryCodeHasWords finds.
@@ -39,6 +42,9 @@ func Codes() []string { return codesOf(tables) }
 
 // InputCodes lists those of what is wrong with the text of a plan file.
 func InputCodes() []string { return codesOf(inputTables) }
+
+// ActionCodes lists those of what is wrong with what is asked of a book.
+func ActionCodes() []string { return codesOf(actionTables) }
 
 func codesOf(tables []map[string]words) []string {
 	var codes []string

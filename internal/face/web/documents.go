@@ -142,7 +142,9 @@ func (s *Server) returned(w http.ResponseWriter, r *http.Request) {
 }
 
 func (s *Server) removed(w http.ResponseWriter, r *http.Request) {
-	edits(s, w, r, func(_ editIn, e app.Edit) (app.Saved, error) { return s.Book.Remove(r.Context(), e.ID, e.Base, e.Window) })
+	edits(s, w, r, func(_ editIn, e app.Edit) (app.Saved, error) {
+		return s.Book.Remove(r.Context(), e.ID, e.Base, e.Window)
+	})
 }
 
 func (s *Server) broughtBack(w http.ResponseWriter, r *http.Request) {
@@ -166,7 +168,9 @@ func (s *Server) shelved(w http.ResponseWriter, r *http.Request) {
 }
 
 func (s *Server) begun(w http.ResponseWriter, r *http.Request) {
-	edits(s, w, r, func(_ editIn, e app.Edit) (app.Saved, error) { return s.Book.Start(r.Context(), e.ID, e.Base, e.Window) })
+	edits(s, w, r, func(_ editIn, e app.Edit) (app.Saved, error) {
+		return s.Book.Start(r.Context(), e.ID, e.Base, e.Window)
+	})
 }
 
 func (s *Server) amended(w http.ResponseWriter, r *http.Request) {

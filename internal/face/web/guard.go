@@ -120,7 +120,9 @@ func (s *Server) contained(next http.Handler) http.Handler {
 }
 
 type (
-	faultJSON  struct{ Fault faultWords `json:"fault"` }
+	faultJSON struct {
+		Fault faultWords `json:"fault"`
+	}
 	faultWords struct {
 		Says   string `json:"says"`
 		Report string `json:"report"`

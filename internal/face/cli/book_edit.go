@@ -1,0 +1,86 @@
+package cli
+
+import (
+	"context"
+
+	"sley/internal/app"
+	"sley/internal/face/present"
+	"sley/internal/trade/record"
+)
+
+// editTasks make new versions of documents.
+func editTasks(w World) []task {
+	return []task{
+		{
+			use: "set KIND NAME KEY=VALUE...", least: 3, most: -1, short: "Change values of a document, all at once",
+			long:    " Keys are paths as a plan\nfile has them, warp.sett or pieces[0].length; an empty value takes the key away.\nA value that cannot be read yet is kept as it stands, and told.",
+			example: "  sley book set warp \"Galley towels\" warp.sett=\"22 epi\"\n  sley book set yarn \"cottolin, white\" note=", complete: w.kindAndName(false),
+			run: runSet,
+		},
+		{
+			use: "remove KIND NAME", least: 2, most: 2, short: "Remove a document; all of it stays in the book, and it can be brought back",
+			example: "  sley book remove draft Rosepath", complete: w.kindAndName(false), run: onVersion((*app.Studio).Remove),
+		},
+		{
+			use: "bring-back KIND NAME", least: 2, most: 2, short: "Bring back a document that was removed",
+			example: "  sley book bring-back draft Rosepath", complete: w.kindAndName(true), run: onVersion((*app.Studio).BringBack),
+		},
+		{
+			use: "undo KIND NAME", least: 2, most: 2, short: "Take back the last thing that a command did to a document",
+			long:    " What the page did is\nundone there; to go back further, see sley book return.",
+			example: "  sley book undo warp \"Galley towels\"", complete: w.kindAndName(false), run: onVersion((*app.Studio).Undo),
+		},
+		{
+			use: "redo KIND NAME", least: 2, most: 2, short: "Bring back what the last undo took",
+			example: "  sley book redo warp \"Galley towels\"", complete: w.kindAndName(false), run: onVersion((*app.Studio).Redo),
+		},
+		{
+			use: "return KIND NAME VERSION", least: 3, most: 3, short: "Make a document again what it was in an earlier version, as a new one",
+			example: "  sley book return warp \"Galley towels\" 1", complete: w.kindAndName(false), run: runReturn,
+		},
+	}
+}
+
+func runSet(ctx context.Context, d desk, args []string) error {
+	sets, err := setsOf(args[2:])
+	if err != nil {
+		return err
+	}
+	return d.onDocument(ctx, args[0], args[1], func(o *app.OpenBook, card app.Card) error {
+		done, err := o.Save(ctx, editOf(card, sets))
+		if err != nil {
+			return err
+		}
+		return d.saved(ctx, o.Studio, card.Kind, card.Version, done)
+	})
+}
+
+// versioned is what a studio does to a document of a version, for a window.
+type versioned func(s *app.Studio, ctx context.Context, id record.ID, base int, window string) (app.Saved, error)
+
+// onVersion does to a document what needs nothing but its version.
+func onVersion(do versioned) func(context.Context, desk, []string) error {
+	return func(ctx context.Context, d desk, args []string) error {
+		return d.onDocument(ctx, args[0], args[1], func(o *app.OpenBook, card app.Card) error {
+			done, err := do(o.Studio, ctx, card.ID, card.Version, present.CommandLine)
+			if err != nil {
+				return err
+			}
+			return d.saved(ctx, o.Studio, card.Kind, card.Version, done)
+		})
+	}
+}
+
+func runReturn(ctx context.Context, d desk, args []string) error {
+	to, err := numberOf(args[2])
+	if err != nil {
+		return err
+	}
+	return d.onDocument(ctx, args[0], args[1], func(o *app.OpenBook, card app.Card) error {
+		done, err := o.Return(ctx, card.ID, card.Version, present.CommandLine, to)
+		if err != nil {
+			return err
+		}
+		return d.saved(ctx, o.Studio, card.Kind, card.Version, done)
+	})
+}

@@ -1,0 +1,57 @@
+package present
+
+import (
+	"sley/internal/app"
+	"sley/internal/engine/reckon"
+	"sley/internal/trade/qty"
+	"sley/internal/trade/warp"
+)
+
+// unitsOfCard gives the units of what a list shows of a document: as its first size was
+// typed, with what its plan names.
+func unitsOfCard(l app.ListUnits) Units {
+	p := &warp.Plan{Units: l.Said}
+	if p.Units.Length == "" && l.Metric {
+		p.Units.Length = Metric.Length
+	}
+	if l.Bench > 0 {
+		p.Rounding.Bench = qty.Typed[qty.Length]{Is: l.Bench, Typed: l.Bench.String()}
+	}
+	return UnitsOf(p)
+}
+
+// CardFigures gives the figures that a list shows of a document, as they are read at the
+// bench.
+func CardFigures(c app.Card) []Line {
+	u := unitsOfCard(c.Units)
+	var out []Line
+	for _, n := range c.Figures {
+		label := Label(n)
+		if n.Says() == "yarns[].grist" {
+			label = "grist"
+		}
+		out = append(out, Line{ID: n.ID, Label: label, Value: u.Bench(n)})
+	}
+	return out
+}
+
+// StockFigures says how much of a yarn is left, both ways: by length and by weight, in
+// the units of the yarn. What is not known one way says so in a note.
+func StockFigures(s *app.Stock, units app.ListUnits) []Line {
+	if s == nil {
+		return nil
+	}
+	u := unitsOfCard(units)
+	line := func(id, label string, is qty.Rat, kind reckon.Kind) Line {
+		n := reckon.Node{ID: "yarns[].stock", Figure: reckon.Figure{Is: is, Kind: kind}}
+		l := Line{ID: id, Label: label, Value: u.Bench(n)}
+		if s.Unknown {
+			l.Note = "only what was entered so; the count of the yarn would tell the rest"
+		}
+		return l
+	}
+	return []Line{
+		line("stock.length", "left, by length", s.Length, reckon.YarnLength),
+		line("stock.weight", "left, by weight", s.Mass, reckon.Weight),
+	}
+}
