@@ -21,8 +21,43 @@ const firstCommand = "go run ./cmd/sley"
 // number of the demo from the page, and presses Ctrl+C.
 func TestFirstCommand(t *testing.T) {
 	d := newDesk(t)
-	words := strings.Fields(firstCommand)
-	cmd := exec.Command(words[0], append(words[1:], "--no-browser")...)
+	cmd, lines := d.begin(t, firstCommand+" --no-browser")
+	address := await(t, lines, "The page is ")
+	readsTowels(t, address)
+	t.Run("in the browser", func(t *testing.T) {
+		tab := browsing.Start(t).Open(t, address)
+		tab.Says("Galley towels")
+		tab.Says("483")
+		tab.Quiet(t, false)
+	})
+	interrupt(t, cmd)
+	await(t, lines, "sley has stopped.")
+	for range lines { // to its end
+	}
+	_ = cmd.Wait() // go run itself calls an interrupt a failure
+}
+
+// TestInterrupted is of sley itself: what was interrupted has done its work, and the book
+// is free for the next.
+func TestInterrupted(t *testing.T) {
+	d := newDesk(t)
+	for range 2 {
+		cmd, lines := d.begin(t, "exec sley --no-browser")
+		readsTowels(t, await(t, lines, "The page is "))
+		interrupt(t, cmd)
+		await(t, lines, "sley has stopped.")
+		for range lines { // to its end
+		}
+		if err := cmd.Wait(); err != nil {
+			t.Error("after Ctrl+C it ended with", err)
+		}
+	}
+}
+
+// begin starts a command and gives what it prints, line by line.
+func (d desk) begin(t *testing.T, line string) (*exec.Cmd, <-chan string) {
+	t.Helper()
+	cmd := exec.Command("sh", "-c", "exec "+strings.TrimPrefix(line, "exec "))
 	cmd.Dir, cmd.Env = d.dir, d.env
 	ownGroup(cmd)
 	out, err := cmd.StdoutPipe()
@@ -40,21 +75,7 @@ func TestFirstCommand(t *testing.T) {
 			lines <- in.Text()
 		}
 	}()
-	address := await(t, lines, "The page is ")
-	readsTowels(t, address)
-	t.Run("in the browser", func(t *testing.T) {
-		tab := browsing.Start(t).Open(t, address)
-		tab.Says("Galley towels")
-		tab.Says("483")
-		tab.Quiet(t, false)
-	})
-	interrupt(t, cmd)
-	await(t, lines, "sley has stopped.")
-	for range lines { // to its end
-	}
-	if err := cmd.Wait(); err != nil {
-		t.Error("after Ctrl+C it ended with", err)
-	}
+	return cmd, lines
 }
 
 // await gives the rest of the line that begins so.
