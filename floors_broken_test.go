@@ -46,6 +46,10 @@ var breaks = []breach{
 	{"cmd handles nouns", one("cmd/sley/a.go", `import _ "sley/internal/trade/qty"`), bars[4].reason},
 	{"the check needs the house", one("tools/check/a.go", `import _ "sley/internal/trade/qty"`), bars[5].reason},
 	{"C", one("internal/edge/book/a.go", `import "C"`), bars[6].reason},
+	{"sley drives a browser", one("internal/face/web/a.go", `import _ "sley/internal/face/web/browsing"`), bars[8].reason},
+	{"sley carries what tests ask of a page", one("internal/face/cli/a.go", `import _ "sley/third_party/axe-core"`), bars[8].reason},
+	{"the bundler needs the house", one("tools/bundle/a.go", `import _ "sley/internal/face/web"`), bars[9].reason},
+	{"a browser driven in other words", one("internal/face/web/a_test.go", `import _ "github.com/chromedp/chromedp"`), "only in internal/face/web/browsing"},
 	{"cmd joins book and engines", map[string]string{
 		"cmd/sley/a.go": `package p; import _ "sley/internal/edge/book"`,
 		"cmd/sley/b.go": `package p; import _ "sley/internal/engine/reckon"`,

@@ -14,7 +14,8 @@ import (
 // own and itself; what lies beneath a package (draw/scene beneath draw) belongs
 // to it. Tests may look where they like.
 var house = []row{
-	{packages: []string{"third_party/fonts"}}, // letters as bytes: beneath all that draws
+	{packages: []string{"third_party/fonts"}},    // letters as bytes: beneath all that draws
+	{packages: []string{"third_party/axe-core"}}, // what tests ask about a page
 	{packages: []string{"internal/trade/near"}},
 	{
 		packages: []string{"internal/trade/qty", "internal/trade/problem"},
@@ -112,6 +113,17 @@ var bars = []bar{
 		but:    []string{"internal/engine/reckon", "internal/engine/draw", "internal/engine/dress"},
 		reason: "a sheet lays out what app reckoned: it reads the nodes, draws scenes, and boards as dress says them; app alone makes files of them",
 	},
+	{
+		from:   []string{"internal", "cmd", "tools", "examples"},
+		except: []string{"internal/face/web/browsing"},
+		to:     []string{"internal/face/web/browsing", "third_party/axe-core"},
+		reason: "what drives a browser is for tests alone: sley carries none of it",
+	},
+	{
+		from:   []string{"tools/bundle"},
+		to:     []string{"internal", "cmd"},
+		reason: "the page is made before the house is built, which has the page in it",
+	},
 }
 
 // joins are pairs that only one package may bring together.
@@ -135,10 +147,12 @@ var modules = []module{
 	{"github.com/pelletier/go-toml/v2", []string{"internal/edge/planfile"}, "the plan file is TOML, read strictly"},
 	{"codeberg.org/go-pdf/fpdf", []string{"internal/edge/render/pdf"}, "it panics on letters it does not know: behind our own scene it meets none"},
 	{"golang.org/x/image", []string{"internal/engine/draw/letter", "internal/edge/render/png"}, "letters are read and filled there; all others ask package letter"},
-	{"golang.org/x/text", []string{"internal/engine/draw/letter"}, "accents are joined and taken apart where letters are chosen"},
+	{"golang.org/x/text", []string{"internal/engine/draw/letter", "internal/edge/book/words", "internal/app"}, "accents are joined and taken apart where letters are chosen and where words are searched for; lists are in the order of names"},
 	{"modernc.org/sqlite", []string{"internal/edge/book"}, "the book is one SQLite file, without C"},
 	{"github.com/klauspost/compress", []string{"internal/edge/book"}, "versions are pressed against one another"},
 	{"golang.org/x/sys", []string{"internal/edge/book"}, "the lock of a book is the system's own, which ends with its process"},
+	{"github.com/chromedp/chromedp", []string{"internal/face/web/browsing"}, "tests drive Chromium through it, in that package's words"},
+	{"github.com/chromedp/cdproto", []string{"internal/face/web/browsing"}, "the words chromedp speaks to Chromium with"},
 	{"github.com/google/go-cmp", nil, "differences of values in tests"},
 	{"pgregory.net/rapid", nil, "properties in tests"},
 	{"github.com/rogpeppe/go-internal/testscript", nil, "commands as transcripts in tests"},

@@ -5,32 +5,34 @@ package main
 import (
 	"context"
 	"crypto/rand"
+	"log/slog"
 	"os"
 	"os/signal"
 	"runtime"
-	"runtime/debug"
 	"strings"
+	"syscall"
 	"time"
 
 	"sley/examples"
 	"sley/internal/app"
 	"sley/internal/face/cli"
+	"sley/internal/face/web"
 )
 
 func main() {
 	os.Exit(cli.Run(os.Args[1:], cli.World{
 		In: os.Stdin, Out: os.Stdout, Err: os.Stderr, ReadFile: os.ReadFile, WriteFiles: cli.WriteWhole,
 		WriteFolder: cli.WriteFolder, ReadFolder: cli.ReadFolder,
-		Demo: examples.GalleyTowels, DemoName: "examples/galley-towels.toml", Books: books(),
+		Books: books(), ServePage: serve, Browse: cli.Browse,
 	}))
 }
 
 func books() cli.Books {
 	return cli.Books{
 		Place: func() (string, error) { return app.UsualPlace(runtime.GOOS, os.Getenv) },
-		Now:   time.Now, NewID: newID, Program: program(), Demo: examples.Demo(),
+		Now:   time.Now, NewID: newID, Program: version(), Demo: examples.Demo(),
 		Interrupt: func() (context.Context, context.CancelFunc) {
-			return signal.NotifyContext(context.Background(), os.Interrupt)
+			return signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 		},
 	}
 }
@@ -39,11 +41,7 @@ func books() cli.Books {
 // entries ever share one, and few enough to be typed.
 func newID() string { return strings.ToLower(rand.Text())[:16] }
 
-// program is the version of the program, as its build says it.
-func program() string {
-	info, ok := debug.ReadBuildInfo()
-	if !ok || info.Main.Version == "" {
-		return "(devel)"
-	}
-	return info.Main.Version
+func serve(ctx context.Context, book *app.OpenBook, announce func(string)) error {
+	log := slog.New(slog.NewTextHandler(os.Stderr, &slog.HandlerOptions{Level: slog.LevelError}))
+	return web.Run(ctx, book, web.Running{Program: version(), Log: log, Token: rand.Text(), Announce: announce})
 }

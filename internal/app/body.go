@@ -135,7 +135,7 @@ func (b *body) source(name string) (Source, error) {
 // file that stands beside a warp in the book.
 func (b *body) beside(string) ([]byte, error) {
 	if b.WIF == nil {
-		return nil, errNoDraft
+		return nil, ErrNoDraft
 	}
 	return []byte(b.WIF.Text), nil
 }

@@ -106,13 +106,13 @@ func HolderOf(path string) (Holder, bool) {
 func CheckFile(ctx context.Context, path string) error { return book.Check(ctx, path) }
 
 // Copies lists the copies that were kept of a book, the newest first.
-func Copies(path string) []string { return book.Copies(path) }
+func Copies(path string, now time.Time) []string { return book.Copies(path, now) }
 
 // Restore puts a copy in the place of a book that nobody holds; what stood there is put
 // aside, and its place is given. Without a copy named it is the newest that is whole.
 func Restore(ctx context.Context, path, from string, now time.Time) (aside, used string, err error) {
 	if from == "" {
-		from, err = book.NewestWhole(ctx, path)
+		from, err = book.NewestWhole(ctx, path, now)
 		if err != nil {
 			return "", "", err
 		}

@@ -13,8 +13,8 @@ import (
 	"sley/internal/trade/yarn"
 )
 
-// errNoDraft is what a warp without a draft has beside it.
-var errNoDraft = fs.ErrNotExist
+// ErrNoDraft is what a warp without a draft has beside it: no such file.
+var ErrNoDraft = fs.ErrNotExist
 
 // unread is the problem of a tree that cannot be read, which only damage makes.
 func unread(path string, err error) *problem.List {
@@ -70,7 +70,7 @@ func below(name string, found *problem.List) *problem.List {
 // draft reads a draft of the shelf.
 func (b *body) draft() (*draft.Draft, *problem.List) {
 	if b.WIF == nil {
-		return nil, unread("wif", errNoDraft)
+		return nil, unread("wif", ErrNoDraft)
 	}
 	file, list := wif.Decode(b.WIF.Name, []byte(b.WIF.Text))
 	if list.Failed() {

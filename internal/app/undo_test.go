@@ -100,7 +100,7 @@ func noteOf(t tb, s *app.Studio, id record.ID) string {
 	var found string
 	for _, note := range []string{"a", "b", "c", "d"} {
 		for _, removed := range []bool{false, true} {
-			cards, _, err := s.List(context.Background(), record.Query{Kind: record.Yarn, Words: note, Removed: removed, Most: 10})
+			cards, _, err := s.List(context.Background(), record.Query{Kind: record.Yarn, Words: note, Removed: removed, Most: 200})
 			if err != nil {
 				t.Fatal(err)
 			}

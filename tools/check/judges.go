@@ -1,15 +1,17 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"os/exec"
 	"strings"
 )
 
-// judge is a program by others that the tests let read what sley writes, and the
-// Debian package it comes in.
+// judge is a program by others that the checks need, and the Debian package it comes
+// in.
 type judge struct{ program, pkg string }
 
+// judges let the tests read what sley writes.
 var judges = []judge{
 	{"qpdf", "qpdf"},
 	{"pdfinfo", "poppler-utils"},
@@ -18,29 +20,35 @@ var judges = []judge{
 	{"pdftoppm", "poppler-utils"},
 }
 
-// checkJudges sees to the programs before the tests ask for them: where CI is set
-// no test may be skipped, so there they are installed, by root, or the step fails.
-// Elsewhere it says what is missing, and the tests that need it are skipped.
+// checkJudges sees to the programs before the tests ask for them.
 func checkJudges(j *job) error {
-	missing := absent(judges)
+	_, err := j.provide(judges)
+	return err
+}
+
+// provide sees to programs: where CI is set no test may be skipped, so there they are
+// installed, by root, or it is an error. Elsewhere it says what is missing; there tells
+// whether all can be used.
+func (j *job) provide(needed []judge) (there bool, err error) {
+	missing := absent(needed)
 	if len(missing) == 0 {
-		return nil
+		return true, nil
 	}
 	j.say("%s", missingJudges(missing))
 	if !j.ci {
-		return nil
+		return false, nil
 	}
 	if j.admin {
 		j.run(nil, "apt-get", "update") // without it the install below may still work
 		if _, err := j.run(nil, "apt-get", append([]string{"install", "-y"}, packagesOf(missing)...)...); err != nil {
-			return fmt.Errorf("installing the judges failed: %w", err)
+			return false, fmt.Errorf("installing %s failed: %w", strings.Join(packagesOf(missing), " "), err)
 		}
-		missing = absent(judges)
+		missing = absent(needed)
 	}
 	if len(missing) > 0 {
-		return fmt.Errorf("CI is set and allows no skipped test: %s", missingJudges(missing))
+		return false, errors.New("CI is set and allows no skipped test: " + missingJudges(missing))
 	}
-	return nil
+	return true, nil
 }
 
 // absent are the judges that are not on the PATH.

@@ -37,7 +37,11 @@ func outOfReach(printed string, code int) bool {
 	if code == 0 || code == exitCalled {
 		return false
 	}
-	return slices.ContainsFunc(networkSigns, func(sign string) bool { return strings.Contains(printed, sign) })
+	return containsAny(printed, networkSigns)
+}
+
+func containsAny(text string, signs []string) bool {
+	return slices.ContainsFunc(signs, func(sign string) bool { return strings.Contains(text, sign) })
 }
 
 var networkSigns = []string{

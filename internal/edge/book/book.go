@@ -9,7 +9,7 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
-	"sync"
+	"sync/atomic"
 	"time"
 
 	"sley/internal/trade/record"
@@ -20,11 +20,18 @@ type Asked struct {
 	Path   string
 	Now    func() time.Time
 	Create bool // make it, when there is none
-	// NoCheck leaves the file unread when it is opened; it is checked all the same where
-	// the sley before was killed.
+	// NoCheck leaves the file unread when it is opened, unless the sley before did not
+	// close it. Without it, a file of more than mostChecked bytes is left unread as well.
 	NoCheck bool
-	steps   []migration // of tests; none: the schema
+
+	steps   []migration                        // of tests; none: the schema
+	between func(version, statement int) error // of tests: runs before a statement of a migration
+	set     func(mode, []pragma) []pragma      // of tests: other settings of connections
 }
+
+// mostChecked is how large a file is read whole whenever it is opened, in bytes: reading
+// one of that size takes a tenth of a second or two.
+const mostChecked = 32 << 20
 
 // Book is an open book. Its methods may be called from many goroutines.
 type Book struct {
@@ -33,16 +40,17 @@ type Book struct {
 	lock   *Lock // nil: somebody else's, which is only read
 	writer *sql.DB
 	reader *sql.DB
-	turn   sync.Mutex // one writer at a time
+	closed atomic.Bool
 	fresh  bool
 	from   int // the version it had when it was opened
+	set    func(mode, []pragma) []pragma
 }
 
 // poolSize is how many read at once.
 const poolSize = 4
 
 // Open opens the book, or makes it, and holds it until it is closed. Trouble: InUse,
-// Newer, NotABook, Damaged, Full, ReadOnly, Missing, NoJournal, Unreadable.
+// Newer, NotABook, Damaged, Full, ReadOnly, Missing, NoJournal, Unreadable, FolderFailed.
 func Open(ctx context.Context, asked Asked) (*Book, error) {
 	steps := asked.steps
 	if steps == nil {
@@ -51,86 +59,127 @@ func Open(ctx context.Context, asked Asked) (*Book, error) {
 			return nil, err
 		}
 	}
-	b := &Book{path: asked.Path, now: asked.Now}
-	if err := b.hold(asked); err != nil {
+	b := &Book{path: real(asked.Path), now: asked.Now, set: asked.set}
+	if err := b.hold(ctx, asked); err != nil {
 		return nil, err
 	}
 	if err := b.prepare(ctx, asked, steps); err != nil {
-		b.Close()
+		b.closePools()
+		b.lock.giveUp()
 		return nil, troubleOf(asked.Path, err)
 	}
 	return b, nil
 }
 
+// real is where a path leads: two names of one book must have one lock.
+func real(path string) string {
+	if at, err := filepath.EvalSymlinks(path); err == nil {
+		return at
+	}
+	return path
+}
+
 // hold sees to the folder and takes the lock.
-func (b *Book) hold(asked Asked) error {
-	_, err := os.Stat(asked.Path)
-	if missing := errors.Is(err, os.ErrNotExist); missing && !asked.Create {
-		return &record.Trouble{Code: record.Missing, Path: asked.Path}
-	} else if err != nil && !missing {
-		return &record.Trouble{Code: record.Unreadable, Path: asked.Path, Err: err}
+func (b *Book) hold(ctx context.Context, asked Asked) error {
+	_, err := os.Stat(b.path)
+	missing := errors.Is(err, os.ErrNotExist)
+	if err != nil && !missing {
+		return &record.Trouble{Code: record.Unreadable, Path: b.path, Err: err}
 	}
-	folder := filepath.Dir(asked.Path)
-	if err := os.MkdirAll(folder, 0o700); err != nil {
-		return &record.Trouble{Code: record.FolderFailed, Path: folder, Err: err}
+	if missing && !asked.Create {
+		copied, _ := newestWhole(ctx, b.path, b.now())
+		return &record.Trouble{Code: record.Missing, Path: b.path, Copy: copied}
 	}
-	b.lock, err = acquire(asked.Path, Owner{PID: os.Getpid(), Since: asked.Now()})
+	folder := filepath.Dir(b.path)
+	if err := makeFolder(folder); err != nil {
+		return err
+	}
+	b.lock, err = acquire(b.path, Owner{PID: os.Getpid(), Since: asked.Now()})
 	return err
+}
+
+// makeFolder makes a folder for books or copies, unless it is there.
+func makeFolder(path string) error {
+	err := os.MkdirAll(path, 0o700)
+	if err == nil {
+		return nil
+	}
+	if isReadOnly(err) {
+		return &record.Trouble{Code: record.ReadOnly, Path: path, Err: err}
+	}
+	return &record.Trouble{Code: record.FolderFailed, Path: path, Err: err}
 }
 
 // prepare looks at the file before anything writes to it, then opens it, checks it and
 // takes it to the newest version.
 func (b *Book) prepare(ctx context.Context, asked Asked, steps []migration) error {
-	now, err := peek(ctx, asked.Path)
+	if err := b.lookForLoss(ctx); err != nil {
+		return err
+	}
+	now, err := peek(ctx, b.path)
 	if err != nil {
 		return b.found(ctx, err)
 	}
-	if err := now.judge(asked.Path, len(steps)); err != nil {
-		return err
+	if err := now.judge(b.path, len(steps)); err != nil {
+		return b.found(ctx, err)
 	}
 	b.fresh, b.from = now.empty(), now.version
-	if b.writer, err = connect(asked.Path, writing, 1); err != nil {
-		return err
+	if err := b.openPools(ctx); err != nil {
+		return b.found(ctx, err)
 	}
-	if b.reader, err = connect(asked.Path, reading, poolSize); err != nil {
-		return err
-	}
-	if !b.fresh && (!asked.NoCheck || b.lock.left.PID != 0) {
+	if !b.fresh && b.toCheck(asked) {
 		if err := b.found(ctx, b.quickCheck(ctx)); err != nil {
 			return err
 		}
 	}
-	return b.renew(ctx, steps)
+	if err := b.renew(ctx, asked, steps); err != nil {
+		return err
+	}
+	return b.lock.keepsJournal()
+}
+
+// openPools opens the file for writing and for reading, and sees that it can be written
+// to: SQLite opens a file that cannot, and says so only when it is to write.
+func (b *Book) openPools(ctx context.Context) (err error) {
+	if b.writer, err = connectWith(b.path, writing, 1, b.set); err != nil {
+		return err
+	}
+	if b.reader, err = connectWith(b.path, reading, poolSize, b.set); err != nil {
+		return err
+	}
+	if err := b.reader.PingContext(ctx); err != nil {
+		return journalTrouble(b.path, err)
+	}
+	tx, err := b.writer.BeginTx(ctx, nil) // takes the place of the one that writes
+	if err != nil {
+		return journalTrouble(b.path, err)
+	}
+	return tx.Rollback()
+}
+
+// toCheck reports whether the file is to be read when it is opened.
+func (b *Book) toCheck(asked Asked) bool {
+	if b.lock.unclean {
+		return true
+	}
+	info, err := os.Stat(b.path)
+	return !asked.NoCheck && (err != nil || info.Size() <= mostChecked)
 }
 
 // renew migrates a book, once it has been copied.
-func (b *Book) renew(ctx context.Context, steps []migration) error {
+func (b *Book) renew(ctx context.Context, asked Asked, steps []migration) error {
 	if b.from >= len(steps) {
 		return nil
 	}
 	if !b.fresh {
-		if _, err := b.keepBefore(ctx, b.from); err != nil {
+		if _, err := b.keepBefore(ctx, len(steps)); err != nil {
 			return err
 		}
 	}
-	if err := migrate(ctx, b.writer, b.from, steps); err != nil {
+	if err := migrate(ctx, b.writer, b.from, steps, asked.between); err != nil {
 		return err
 	}
 	return syncFolder(filepath.Dir(b.path))
-}
-
-// peek reads the header of a file without changing a byte of it.
-func peek(ctx context.Context, path string) (state, error) {
-	if info, err := os.Stat(path); errors.Is(err, os.ErrNotExist) || err == nil && info.Size() == 0 {
-		return state{}, nil
-	}
-	db, err := connect(path, peeking, 1)
-	if err != nil {
-		return state{}, err
-	}
-	defer db.Close()
-	s, err := stateOf(ctx, db)
-	return s, troubleOf(path, err)
 }
 
 // quickCheck asks SQLite whether the file hangs together.
@@ -138,58 +187,7 @@ func (b *Book) quickCheck(ctx context.Context) error {
 	return troubleOf(b.path, sound(ctx, b.reader, "PRAGMA quick_check"))
 }
 
-// found adds to damage where the newest whole copy is.
-func (b *Book) found(ctx context.Context, err error) error {
-	var t *record.Trouble
-	if !errors.As(err, &t) || (t.Code != record.Damaged && t.Code != record.NotABook) {
-		return err
-	}
-	t.Path = b.path
-	if whole, ok := newestWhole(ctx, b.path); ok {
-		t.Code, t.Copy = record.Damaged, whole
-	}
-	return t
-}
-
-// Peek opens a book that may be another process's, only to read it: to copy and to
-// export. Trouble: Newer, Older, NotABook, Damaged, Missing, Unreadable.
-func Peek(ctx context.Context, path string) (*Book, error) {
-	b, err := look(ctx, path)
-	if err != nil {
-		return nil, err
-	}
-	if steps, err := migrations(schema); err != nil || b.from < len(steps) {
-		b.Close()
-		return nil, errors.Join(err, &record.Trouble{Code: record.Older, Path: path})
-	}
-	return b, nil
-}
-
-// look opens a book of this version or an older one, only to read it.
-func look(ctx context.Context, path string) (*Book, error) {
-	if _, err := os.Stat(path); err != nil {
-		return nil, &record.Trouble{Code: record.Missing, Path: path, Err: err}
-	}
-	steps, err := migrations(schema)
-	if err != nil {
-		return nil, err
-	}
-	now, err := peek(ctx, path)
-	if err != nil {
-		return nil, err
-	}
-	if err := now.judge(path, len(steps)); err != nil {
-		return nil, err
-	}
-	if now.empty() {
-		return nil, &record.Trouble{Code: record.NotABook, Path: path}
-	}
-	b := &Book{path: path, from: now.version}
-	b.reader, err = connect(path, peeking, poolSize)
-	return b, err
-}
-
-// Path is the book's file.
+// Path is the book's file, as the system names it.
 func (b *Book) Path() string { return b.path }
 
 // Fresh reports whether the book was made just now, and holds nothing.
@@ -206,19 +204,28 @@ func (b *Book) Serving(address, token string) error {
 	return b.lock.Say(Owner{PID: os.Getpid(), Address: address, Token: token, Since: b.now()})
 }
 
-// LeftBehind is what a sley that was killed while it had the book left in its lock.
-func (l *Lock) LeftBehind() Owner { return l.left }
-
-// Close lets go of the file and of the lock, in that order.
+// Close lets go of the file and of the lock, in that order. A second one does nothing.
 func (b *Book) Close() error {
+	if b.closed.Swap(true) {
+		return nil
+	}
+	if b.lock != nil {
+		b.lock.closing() // from here on a missing journal is no loss
+	}
+	err := b.closePools()
+	if b.lock != nil {
+		b.lock.release()
+	}
+	return err
+}
+
+// closePools closes the writer last: it puts the journal into the file.
+func (b *Book) closePools() error {
 	var failed []error
-	for _, db := range []*sql.DB{b.reader, b.writer} { // the writer last: it puts the journal into the file
+	for _, db := range []*sql.DB{b.reader, b.writer} {
 		if db != nil {
 			failed = append(failed, db.Close())
 		}
-	}
-	if b.lock != nil {
-		b.lock.release()
 	}
 	return errors.Join(failed...)
 }

@@ -16,12 +16,12 @@ var noon = time.Date(2026, 3, 2, 12, 0, 0, 0, time.UTC)
 func at(t time.Time) func() time.Time { return func() time.Time { return t } }
 
 // scratch is a new book, closed when the test ends.
-func scratch(t *testing.T) *Book {
+func scratch(t testing.TB) *Book {
 	t.Helper()
 	return open(t, filepath.Join(t.TempDir(), "book.sley"))
 }
 
-func open(t *testing.T, path string) *Book {
+func open(t testing.TB, path string) *Book {
 	t.Helper()
 	b, err := Open(t.Context(), Asked{Path: path, Now: at(noon), Create: true})
 	if err != nil {
@@ -32,7 +32,7 @@ func open(t *testing.T, path string) *Book {
 }
 
 // add writes a document of one version.
-func add(t *testing.T, b record.Book, kind record.Kind, name, body string) record.ID {
+func add(t testing.TB, b record.Book, kind record.Kind, name, body string) record.ID {
 	t.Helper()
 	var id record.ID
 	err := b.Write(t.Context(), func(w record.Writer) (err error) {

@@ -9,6 +9,7 @@ import (
 	"net/url"
 	"path/filepath"
 	"runtime"
+	"slices"
 	"strings"
 	"sync"
 
@@ -29,9 +30,11 @@ var lockByFile = sync.OnceFunc(func() {
 type mode int
 
 const (
-	writing mode = iota
-	reading      // beside a writer of this process
-	peeking      // of a book that may belong to another process, or be no book
+	writing  mode = iota
+	reading       // beside a writer of this process
+	peeking       // of a book that may belong to another process, or be no book
+	mending       // of a file whose making was broken off
+	checking      // of a whole file: one that could write, for SQLite reads no CHECK where it cannot
 )
 
 // pragma is a setting of a connection, and what must be read back.
@@ -48,27 +51,40 @@ var asked = []pragma{
 	{"checkpoint_fullfsync", "1", "1"},
 	{"trusted_schema", "0", "0"},
 	{"cell_size_check", "1", "1"},
+	{"journal_size_limit", mostJournal, mostJournal},
+	{"cache_size", "-16384", "-16384"}, // KiB
 }
+
+// mostJournal is how large an emptied journal may stay, in bytes: one that grew while
+// somebody read for long is cut.
+const mostJournal = "16777216"
 
 // settings are what is asked of a connection of that mode.
 func (m mode) settings() []pragma {
 	switch m {
 	case reading:
 		return append(asked[:len(asked):len(asked)], pragma{"query_only", "1", "1"})
-	case peeking:
-		return []pragma{{"busy_timeout", "5000", "5000"}, {"trusted_schema", "0", "0"}}
+	case checking:
+		return append(m.plain(), pragma{"query_only", "1", "1"})
+	case peeking, mending:
+		return m.plain()
 	}
 	return asked
 }
 
+// plain are the settings of a connection that leaves the file as it is.
+func (mode) plain() []pragma {
+	return []pragma{{"busy_timeout", "5000", "5000"}, {"trusted_schema", "0", "0"}}
+}
+
 // address is the URI of a book's file for that mode.
-func address(path string, m mode) string {
+func address(path string, m mode, settings []pragma) string {
 	file := filepath.ToSlash(path)
 	if !strings.HasPrefix(file, "/") {
 		file = "/" + file // C:/…
 	}
 	query := url.Values{}
-	for _, p := range m.settings() {
+	for _, p := range settings {
 		query.Add("_pragma", p.name+"("+p.set+")")
 	}
 	switch m {
@@ -76,6 +92,8 @@ func address(path string, m mode) string {
 		query.Set("_txlock", "immediate")
 	case peeking:
 		query.Set("mode", "ro")
+	case checking:
+		query.Set("mode", "rw")
 	}
 	return (&url.URL{Scheme: "file", Path: file, RawQuery: query.Encode()}).String()
 }
@@ -83,22 +101,29 @@ func address(path string, m mode) string {
 // connector opens connections that do what was asked of them, or none.
 type connector struct {
 	driver.Connector
-	path string
-	mode mode
+	path     string
+	settings []pragma
 }
 
 // connect gives a pool of at most that many connections.
-func connect(path string, m mode, most int) (*sql.DB, error) {
+func connect(path string, m mode, most int) (*sql.DB, error) { return connectWith(path, m, most, nil) }
+
+// connectWith lets set change what is asked of a connection.
+func connectWith(path string, m mode, most int, set func(mode, []pragma) []pragma) (*sql.DB, error) {
+	settings := m.settings()
+	if set != nil {
+		settings = set(m, slices.Clone(settings))
+	}
 	lockByFile()
 	full, err := filepath.Abs(path)
 	if err != nil {
 		return nil, err
 	}
-	inner, err := sqlite.NewConnector(address(full, m))
+	inner, err := sqlite.NewConnector(address(full, m, settings))
 	if err != nil {
 		return nil, err
 	}
-	db := sql.OpenDB(&connector{Connector: inner, path: path, mode: m})
+	db := sql.OpenDB(&connector{Connector: inner, path: path, settings: settings})
 	db.SetMaxOpenConns(most)
 	db.SetMaxIdleConns(most)
 	return db, nil
@@ -110,7 +135,7 @@ func (c *connector) Connect(ctx context.Context) (driver.Conn, error) {
 	if err != nil {
 		return nil, err
 	}
-	for _, p := range c.mode.settings() {
+	for _, p := range c.settings {
 		if err := readBack(ctx, conn, p, c.path); err != nil {
 			conn.Close()
 			return nil, err

@@ -1,6 +1,7 @@
 package book
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -21,61 +22,100 @@ func CopyFolder(book string) string {
 	return strings.TrimSuffix(book, filepath.Ext(book)) + "-copies"
 }
 
-// Copies lists the copies of a book, the newest first: by what their names say, the day,
-// or by the time of the file where two are of a day.
-func Copies(book string) []string {
-	found, _ := filepath.Glob(filepath.Join(CopyFolder(book), "*"+filepath.Ext(fileName)))
-	slices.SortFunc(found, func(a, b string) int { return strings.Compare(dayOf(b), dayOf(a)) })
-	return found
+// The names of copies: why-on-day.sley.
+const (
+	dailyName  = "day"
+	onDay      = "-on-"
+	stampOfDay = "2006-01-02-150405"
+)
+
+// kept is a copy in the folder.
+type kept struct {
+	path, why, day string // day is 2006-01-02, what follows it in the name left out
+	made           time.Time
 }
 
-// dayOf is the day in the name of a copy, with what stands behind it.
-func dayOf(path string) string {
-	name := filepath.Base(path)
-	if before, day, ok := strings.Cut(name, "-on-"); ok {
-		return day + before
+// keptOf are the copies of a book, the newest day first; within a day the file that was
+// written last.
+func keptOf(book string) []kept {
+	entries, _ := os.ReadDir(CopyFolder(book)) // no folder: no copies
+	var out []kept
+	for _, e := range entries {
+		why, day, ok := strings.Cut(strings.TrimSuffix(e.Name(), filepath.Ext(fileName)), onDay)
+		info, err := e.Info()
+		if !ok || err != nil || len(day) < len(time.DateOnly) || filepath.Ext(e.Name()) != filepath.Ext(fileName) {
+			continue
+		}
+		day = day[:len(time.DateOnly)]
+		out = append(out, kept{filepath.Join(CopyFolder(book), e.Name()), why, day, info.ModTime()})
 	}
-	return name
+	slices.SortStableFunc(out, func(a, b kept) int {
+		return cmp.Or(strings.Compare(b.day, a.day), b.made.Compare(a.made))
+	})
+	return out
 }
 
-// daily are the copies that were made because a day began.
-func daily(book string) []string {
-	return slices.DeleteFunc(Copies(book), func(path string) bool {
-		return !strings.HasPrefix(filepath.Base(path), "day-on-")
-	})
+// Copies lists the copies of a book, the newest first: by the day in their names, or by
+// the time of the file where two are of a day. Copies of days after now were made while
+// the clock was wrong, and come last.
+func Copies(book string, now time.Time) []string {
+	today := now.Format(time.DateOnly)
+	var out, later []string
+	for _, k := range keptOf(book) {
+		if k.day > today {
+			later = append(later, k.path)
+		} else {
+			out = append(out, k.path)
+		}
+	}
+	return append(out, later...)
 }
 
 // KeepToday copies the book once a day and lets the oldest daily copies go. It gives the
-// copy it made, or nothing where today's is there. A clock that was set back makes no
-// copy older: a copy of a later day stays, and counts as today's.
+// copy it made, or nothing where today's is there. Copies of later days, made while the
+// clock was wrong, are neither let go nor written over, and stand for no other day.
 func (b *Book) KeepToday(ctx context.Context) (string, error) {
-	today := filepath.Join(CopyFolder(b.path), "day-on-"+b.now().Format(time.DateOnly)+filepath.Ext(fileName))
-	kept := daily(b.path)
-	if len(kept) > 0 && dayOf(kept[0]) >= dayOf(today) {
+	today := b.now().Format(time.DateOnly)
+	daily := slices.DeleteFunc(keptOf(b.path), func(k kept) bool { return k.why != dailyName || k.day > today })
+	if len(daily) > 0 && daily[0].day == today {
 		return "", nil
 	}
-	if err := b.Copy(ctx, today); err != nil {
+	path := filepath.Join(CopyFolder(b.path), dailyName+onDay+today+filepath.Ext(fileName))
+	if err := b.Copy(ctx, path); err != nil {
 		return "", err
 	}
-	for i, old := range kept {
+	for i, old := range daily {
 		if i >= mostCopies-1 {
-			os.Remove(old)
+			os.Remove(old.path) // one that cannot be let go today is tried again tomorrow
 		}
 	}
-	return today, nil
+	return path, nil
 }
 
-// keepBefore copies a book before it is migrated from that version.
+// keepBefore copies a book before it is migrated to that version.
 func (b *Book) keepBefore(ctx context.Context, version int) (string, error) {
-	stamp := b.now().Format("2006-01-02-150405")
-	name := fmt.Sprintf("before-version-%d-on-%s%s", version+1, stamp, filepath.Ext(fileName))
-	path := filepath.Join(CopyFolder(b.path), name)
+	name := fmt.Sprintf("before-version-%d%s%s", version, onDay, b.now().Format(stampOfDay))
+	path := unused(filepath.Join(CopyFolder(b.path), name), filepath.Ext(fileName))
 	return path, b.copyFrom(ctx, b.writer, path)
 }
 
+// unused is base with that end, and a number between them where a file has that name.
+func unused(base, end string) string {
+	path := base + end
+	for i := 2; ; i++ {
+		if _, err := os.Lstat(path); err != nil { // not there, or the folder is none
+			return path
+		}
+		path = fmt.Sprintf("%s-%d%s", base, i, end)
+	}
+}
+
 // Copy writes a whole copy of the book as it stands to a new file. Trouble: Exists,
-// Full, ReadOnly, FolderFailed.
+// Full, ReadOnly, FolderFailed, Damaged.
 func (b *Book) Copy(ctx context.Context, path string) error {
+	if b.closed.Load() {
+		return &record.Trouble{Code: record.Closed, Path: b.path}
+	}
 	// A connection that may only query cannot write a copy either; one that cannot write
 	// to the file it reads can.
 	db, err := connect(b.path, peeking, 1)
@@ -86,23 +126,51 @@ func (b *Book) Copy(ctx context.Context, path string) error {
 	return b.copyFrom(ctx, db, path)
 }
 
+// copyFrom writes to a file beside it, and gives that its name when it is whole.
 func (b *Book) copyFrom(ctx context.Context, db querier, path string) error {
-	if _, err := os.Stat(path); err == nil {
+	if _, err := os.Lstat(path); err == nil {
 		return &record.Trouble{Code: record.Exists, Path: path}
 	}
-	if err := os.MkdirAll(filepath.Dir(path), 0o700); err != nil {
-		return &record.Trouble{Code: record.FolderFailed, Path: filepath.Dir(path), Err: err}
+	if err := makeFolder(filepath.Dir(path)); err != nil {
+		return err
 	}
 	part := path + ".part"
-	defer os.Remove(part)
-	os.Remove(part)
+	defer removePart(part)
+	removePart(part) // of one that was killed
 	if err := vacuumInto(ctx, db, part); err != nil {
-		return troubleOf(path, err)
+		return b.copyTrouble(path, err)
 	}
-	return errors.Join(makeLast(part), os.Rename(part, path), syncFolder(filepath.Dir(path)))
+	if err := os.Rename(part, path); err != nil {
+		return fileTrouble(path, err)
+	}
+	return syncFolder(filepath.Dir(path))
 }
 
-// vacuumInto has SQLite write a copy that holds neither gaps nor a journal, and checks it.
+// copyTrouble is that of a copy: what cannot be opened or written is the new file.
+func (b *Book) copyTrouble(path string, err error) error {
+	err = troubleOf(path, err)
+	var t *record.Trouble
+	if errors.As(err, &t) && t.Code == record.Unreadable {
+		t.Code = record.ReadOnly
+	}
+	return err
+}
+
+// fileTrouble is what the system's refusal to change a file means.
+func fileTrouble(path string, err error) error {
+	if isFull(err) {
+		return &record.Trouble{Code: record.Full, Path: path, Err: err}
+	}
+	return &record.Trouble{Code: record.ReadOnly, Path: path, Err: err}
+}
+
+func removePart(path string) {
+	os.Remove(path)
+	os.Remove(path + "-journal")
+}
+
+// vacuumInto has SQLite write a copy that holds neither gaps nor a journal, checks it and
+// waits until it is on the disk.
 func vacuumInto(ctx context.Context, db querier, path string) error {
 	rows, err := db.QueryContext(ctx, "VACUUM INTO ?", path)
 	if err != nil {
@@ -113,53 +181,27 @@ func vacuumInto(ctx context.Context, db querier, path string) error {
 	if err := errors.Join(rows.Err(), rows.Close()); err != nil {
 		return err
 	}
-	return Check(ctx, path)
+	if err := Check(ctx, path); err != nil {
+		return err
+	}
+	return makeLast(path)
 }
 
 // makeLast waits until a file is on the disk.
 func makeLast(path string) error {
 	file, err := os.OpenFile(path, os.O_RDWR, 0)
 	if err != nil {
-		return err
+		return fileTrouble(path, err)
 	}
-	return errors.Join(file.Sync(), file.Close())
-}
-
-// Check reads all of a book that nobody writes to, as a copy, and says what is wrong.
-// Trouble: Damaged, NotABook, Newer, Missing.
-func Check(ctx context.Context, path string) error {
-	b, err := look(ctx, path)
-	if err != nil {
-		return err
+	if err := errors.Join(file.Sync(), file.Close()); err != nil {
+		return fileTrouble(path, err)
 	}
-	defer b.Close()
-	return b.Check(ctx)
-}
-
-// Check reads all of the book and says what is wrong with it: whether the pages and
-// indexes of the file hang together, whether every row refers to one that is there, and
-// whether every version opens.
-func (b *Book) Check(ctx context.Context) error {
-	for _, check := range []string{"PRAGMA integrity_check", "PRAGMA foreign_key_check"} {
-		if err := sound(ctx, b.reader, check); err != nil {
-			return b.damage(err)
-		}
-	}
-	return b.damage(b.checkVersions(ctx))
-}
-
-func (b *Book) damage(err error) error {
-	err = troubleOf(b.path, err)
-	var t *record.Trouble
-	if errors.As(err, &t) {
-		t.Path = b.path
-	}
-	return err
+	return nil
 }
 
 // newestWhole is the newest copy of a book that has nothing wrong.
-func newestWhole(ctx context.Context, book string) (string, bool) {
-	for _, path := range Copies(book) {
+func newestWhole(ctx context.Context, book string, now time.Time) (string, bool) {
+	for _, path := range Copies(book, now) {
 		if Check(ctx, path) == nil {
 			return path, true
 		}
@@ -169,56 +211,9 @@ func newestWhole(ctx context.Context, book string) (string, bool) {
 
 // NewestWhole is the newest copy of a book that has nothing wrong. Trouble: Missing where
 // there is none.
-func NewestWhole(ctx context.Context, book string) (string, error) {
-	if path, ok := newestWhole(ctx, book); ok {
+func NewestWhole(ctx context.Context, book string, now time.Time) (string, error) {
+	if path, ok := newestWhole(ctx, book, now); ok {
 		return path, nil
 	}
 	return "", &record.Trouble{Code: record.Missing, Path: CopyFolder(book)}
-}
-
-// Restore puts a copy in the book's place and moves what stood there aside, journal and
-// all; it gives the place of that. The book must not be open. Trouble: InUse, and what
-// is wrong with the copy.
-func Restore(ctx context.Context, book, from string, now time.Time) (aside string, err error) {
-	if err := Check(ctx, from); err != nil {
-		return "", err
-	}
-	lock, err := acquire(book, Owner{PID: os.Getpid(), Since: now})
-	if err != nil {
-		return "", err
-	}
-	defer lock.release()
-	part := book + ".part"
-	os.Remove(part)
-	defer os.Remove(part)
-	copied, err := look(ctx, from)
-	if err != nil {
-		return "", err
-	}
-	defer copied.Close()
-	if err := errors.Join(vacuumInto(ctx, copied.reader, part), makeLast(part)); err != nil {
-		return "", troubleOf(book, err)
-	}
-	if aside, err = putAside(book, now); err != nil {
-		return aside, err
-	}
-	return aside, errors.Join(os.Rename(part, book), syncFolder(filepath.Dir(book)))
-}
-
-// putAside renames a book's file and what SQLite keeps beside it.
-func putAside(book string, now time.Time) (string, error) {
-	base := fmt.Sprintf("%s.aside-on-%s", book, now.Format("2006-01-02-150405"))
-	aside := base
-	for i := 2; ; i++ {
-		if _, err := os.Stat(aside); errors.Is(err, os.ErrNotExist) {
-			break
-		}
-		aside = fmt.Sprintf("%s-%d", base, i)
-	}
-	for _, end := range []string{"-wal", "-shm", ""} {
-		if err := os.Rename(book+end, aside+end); err != nil && !errors.Is(err, os.ErrNotExist) {
-			return aside, &record.Trouble{Code: record.ReadOnly, Path: book + end, Err: err}
-		}
-	}
-	return aside, nil
 }

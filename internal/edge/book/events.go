@@ -2,7 +2,6 @@ package book
 
 import (
 	"database/sql"
-	"errors"
 	"fmt"
 	"time"
 
@@ -48,8 +47,8 @@ func (r *Reader) events(where string, args ...any) ([]record.Event, error) {
 // Event gives the event of that id. Trouble: NotFound.
 func (r *Reader) Event(id string) (record.Event, error) {
 	e, err := scanEvent(r.row("SELECT "+eventColumns+" FROM events WHERE id = ?", id).Scan)
-	if errors.Is(err, sql.ErrNoRows) {
-		return e, notFound("event " + id)
+	if none(err) {
+		return record.Event{}, notFound("event " + id)
 	}
 	return e, err
 }
@@ -57,31 +56,34 @@ func (r *Reader) Event(id string) (record.Event, error) {
 // Happen adds an event. One whose id is there already is the same one said twice, and
 // changes nothing.
 func (w *Writer) Happen(e record.Event) error {
-	_, err := w.Event(e.ID)
-	if !record.Is(err, record.NotFound) {
+	if w.failed != nil {
+		return w.failed
+	}
+	if _, err := w.Event(e.ID); !record.Is(err, record.NotFound) {
 		return err
 	}
 	return w.exec(`INSERT INTO events (id, document, topic, what, at_ms, place, path, state, typed,
 		length_nm, mass_ng, minutes, warp, note, cancels) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
-		e.ID, e.Document, e.Topic, e.What, e.At.UnixMilli(), some(e.Place), e.Path, e.State, e.Typed,
-		some(int64(e.Amount.Length)), some(int64(e.Amount.Mass)), some(e.Minutes), some(int64(e.Warp)), e.Note,
+		e.ID, e.Document, e.Topic, e.What, e.At.UnixMilli(), figure(e.Place), e.Path, e.State, e.Typed,
+		figure(int64(e.Amount.Length)), figure(int64(e.Amount.Mass)), figure(e.Minutes), figure(int64(e.Warp)), e.Note,
 		sql.NullString{String: e.Cancels, Valid: e.Cancels != ""})
 }
 
-// some is a figure, or nothing where it is 0.
-func some[N int | int64](n N) sql.NullInt64 { return sql.NullInt64{Int64: int64(n), Valid: n != 0} }
+// figure is a number, or nothing where it is 0.
+func figure[N int | int64](n N) sql.NullInt64 { return sql.NullInt64{Int64: int64(n), Valid: n != 0} }
 
 func lengthOf(n sql.NullInt64) qty.Length { return qty.Length(n.Int64) }
 func massOf(n sql.NullInt64) qty.Mass     { return qty.Mass(n.Int64) }
 
-// Frozen gives the plans of a warp that were frozen, the newest first.
+// Frozen gives the plans of a warp that were frozen, the newest first, whatever the clock
+// said.
 func (r *Reader) Frozen(warp record.ID) ([]record.Frozen, error) {
 	var out []record.Frozen
 	err := r.each(func(scan func(...any) error) error {
 		f, err := scanFrozen(scan)
 		out = append(out, f)
 		return err
-	}, "SELECT "+frozenColumns+" FROM frozen WHERE warp = ? ORDER BY at_ms DESC, version DESC", warp)
+	}, "SELECT "+frozenColumns+" FROM frozen WHERE warp = ? ORDER BY seq DESC", warp)
 	return out, err
 }
 
@@ -106,14 +108,14 @@ func scanFrozen(scan func(...any) error) (record.Frozen, error) {
 	return f, err
 }
 
-// AllFrozen gives every plan that was frozen.
+// AllFrozen gives every plan that was frozen, in the order they were.
 func (r *Reader) AllFrozen() ([]record.Frozen, error) {
 	var out []record.Frozen
 	err := r.each(func(scan func(...any) error) error {
 		f, err := scanFrozen(scan)
 		out = append(out, f)
 		return err
-	}, "SELECT "+frozenColumns+" FROM frozen ORDER BY warp, at_ms, version")
+	}, "SELECT "+frozenColumns+" FROM frozen ORDER BY seq")
 	return out, err
 }
 
@@ -121,11 +123,11 @@ func (r *Reader) AllFrozen() ([]record.Frozen, error) {
 func (w *Writer) Freeze(f record.Frozen) error {
 	body, err := pressed(f.Body, nil)
 	if err != nil {
-		return err
+		return w.fail(err)
 	}
 	nodes, err := pressed(f.Nodes, nil)
 	if err != nil {
-		return err
+		return w.fail(err)
 	}
 	return w.exec("INSERT INTO frozen ("+frozenColumns+") VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
 		f.Warp, f.Version, f.At.UnixMilli(), f.Event, f.Program, f.Defaults, body, nodes)
@@ -135,7 +137,7 @@ func (w *Writer) Freeze(f record.Frozen) error {
 func (r *Reader) Setting(name string) (string, error) {
 	var value string
 	err := r.row("SELECT value FROM settings WHERE name = ?", name).Scan(&value)
-	if errors.Is(err, sql.ErrNoRows) {
+	if none(err) {
 		return "", nil
 	}
 	return value, err

@@ -1,10 +1,9 @@
 package book
 
 import (
-	"database/sql"
 	"strings"
-	"unicode"
 
+	"sley/internal/edge/book/words"
 	"sley/internal/trade/record"
 )
 
@@ -16,19 +15,11 @@ func (r *Reader) List(q record.Query) ([]record.Document, int, error) {
 	if err := r.row("SELECT count(*) FROM documents d WHERE "+where, args...).Scan(&total); err != nil {
 		return nil, 0, err
 	}
-	if q.After != nil {
+	if q.After != nil || q.AfterID > 0 {
 		where += " AND (d.sort_key, d.id) > (?, ?)"
-		args = append(args, q.After, q.AfterID)
+		args = append(args, some(q.After), q.AfterID)
 	}
-	var out []record.Document
-	err := r.each(func(scan func(...any) error) error {
-		var figures sql.NullString
-		d, err := scanCard(scan, &figures)
-		d.Facts.Figures = []byte(figures.String)
-		out = append(out, d)
-		return err
-	}, "SELECT "+cardColumns+", f.figures FROM documents d LEFT JOIN figures f ON f.document = d.id WHERE "+
-		where+" ORDER BY d.sort_key, d.id LIMIT ?", append(args, max(q.Most, 1))...)
+	out, err := r.cardsOf("WHERE "+where+" ORDER BY d.sort_key, d.id LIMIT ?", append(args, max(q.Most, 1))...)
 	return out, total, err
 }
 
@@ -64,7 +55,7 @@ func conditions(q record.Query) (string, []any) {
 // taken for its grammar, and a star, so that a beginning will do.
 func matching(text string) string {
 	var out []string
-	for _, word := range strings.FieldsFunc(text, func(c rune) bool { return !unicode.IsLetter(c) && !unicode.IsNumber(c) }) {
+	for _, word := range words.Of(text) {
 		out = append(out, `"`+word+`"*`)
 	}
 	return strings.Join(out, " ")
@@ -85,7 +76,7 @@ func (r *Reader) Counts() (record.Counts, error) {
 }
 
 // Stale gives documents of a kind whose facts are not of their newest version or not of
-// that engine, at most that many.
+// that engine, at most that many, in no order.
 func (r *Reader) Stale(kind record.Kind, engine, most int) ([]record.ID, error) {
 	var out []record.ID
 	err := r.each(func(scan func(...any) error) error {
@@ -93,19 +84,12 @@ func (r *Reader) Stale(kind record.Kind, engine, most int) ([]record.ID, error) 
 		err := scan(&id)
 		out = append(out, id)
 		return err
-	}, `SELECT id FROM documents WHERE kind = ?1 AND (facts_engine < ?2 OR facts_engine > ?2)
-		UNION SELECT id FROM documents WHERE kind = ?1 AND facts_engine = ?2 AND facts_of < version
-		LIMIT ?3`, kind, engine, most)
+	}, `SELECT id FROM documents WHERE kind = ?1 AND facts_of < version
+		UNION ALL SELECT id FROM documents WHERE kind = ?1 AND facts_engine < ?2 AND facts_of = version
+		UNION ALL SELECT id FROM documents WHERE kind = ?1 AND facts_engine > ?2 AND facts_of = version
+		LIMIT ?3`, kind, engine, max(most, 0))
 	return out, err
 }
 
 // All gives every document, removed ones too, in the order they were added, without bodies.
-func (r *Reader) All() ([]record.Document, error) {
-	var out []record.Document
-	err := r.each(func(scan func(...any) error) error {
-		d, err := scanCard(scan)
-		out = append(out, d)
-		return err
-	}, "SELECT "+cardColumns+" FROM documents d ORDER BY d.id")
-	return out, err
-}
+func (r *Reader) All() ([]record.Document, error) { return r.cardsOf("ORDER BY d.id") }

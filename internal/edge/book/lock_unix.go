@@ -12,6 +12,9 @@ import (
 // errReadOnlyFS is what the system says of a disk that nothing can be written to.
 var errReadOnlyFS error = unix.EROFS
 
+// isFull reports whether the disk, or what we may use of it, is full.
+func isFull(err error) bool { return errors.Is(err, unix.ENOSPC) || errors.Is(err, unix.EDQUOT) }
+
 // lockFile takes the system's lock on the whole file, or fails with errHeld.
 func lockFile(file *os.File) error {
 	err := unix.Flock(int(file.Fd()), unix.LOCK_EX|unix.LOCK_NB)

@@ -10,6 +10,9 @@ import (
 // errReadOnlyFS is what the system says of a disk that nothing can be written to.
 var errReadOnlyFS error = windows.ERROR_WRITE_PROTECT
 
+// isFull reports whether the disk is full.
+func isFull(err error) bool { return errors.Is(err, windows.ERROR_DISK_FULL) }
+
 // lockedAt is the byte that is locked: Windows lets nobody read what is locked, and
 // what the file says must be read.
 const lockedAt = 1 << 30

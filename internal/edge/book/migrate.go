@@ -84,26 +84,32 @@ func (s state) judge(path string, newest int) error {
 	return nil
 }
 
-// migrate takes the book to the newest version, each step whole or not at all.
-func migrate(ctx context.Context, db *sql.DB, from int, steps []migration) error {
+// migrate takes the book to the newest version, each step whole or not at all. between
+// may be nil; what it fails with breaks off.
+func migrate(ctx context.Context, db *sql.DB, from int, steps []migration, between func(version, statement int) error) error {
 	for _, m := range steps {
 		if m.version <= from {
 			continue
 		}
-		if err := m.run(ctx, db); err != nil {
+		if err := m.run(ctx, db, between); err != nil {
 			return fmt.Errorf("migrate the book to version %d (%s): %w", m.version, m.name, err)
 		}
 	}
 	return nil
 }
 
-func (m migration) run(ctx context.Context, db *sql.DB) error {
+func (m migration) run(ctx context.Context, db *sql.DB, between func(version, statement int) error) error {
 	tx, err := db.BeginTx(ctx, nil)
 	if err != nil {
 		return err
 	}
 	defer tx.Rollback()
-	for _, statement := range statements(m.sql) {
+	for i, statement := range m.all() {
+		if between != nil {
+			if err := between(m.version, i); err != nil {
+				return err
+			}
+		}
 		if _, err := tx.ExecContext(ctx, statement); err != nil {
 			return err
 		}
@@ -111,15 +117,16 @@ func (m migration) run(ctx context.Context, db *sql.DB) error {
 	if err := sound(ctx, tx, "PRAGMA foreign_key_check"); err != nil {
 		return err
 	}
-	for _, set := range []string{
-		fmt.Sprintf("PRAGMA application_id = %d", applicationID),
-		fmt.Sprintf("PRAGMA user_version = %d", m.version),
-	} {
-		if _, err := tx.ExecContext(ctx, set); err != nil {
-			return err
-		}
-	}
 	return tx.Commit()
+}
+
+// all are the statements of a migration, with those that write its version into the
+// file's header.
+func (m migration) all() []string {
+	return append(
+		statements(m.sql),
+		fmt.Sprintf("PRAGMA application_id = %d", applicationID), fmt.Sprintf("PRAGMA user_version = %d", m.version),
+	)
 }
 
 // statements cuts a migration at the semicolons that end lines; comments fall away.
@@ -163,13 +170,13 @@ func complaints(ctx context.Context, q querier, check string) ([]string, error) 
 		if err := rows.Scan(row...); err != nil {
 			return nil, err
 		}
-		out = append(out, said(row))
+		out = append(out, asText(row))
 	}
 	return out, rows.Err()
 }
 
-// said is a row of a check as text.
-func said(row []any) string {
+// asText is a row of a check as text.
+func asText(row []any) string {
 	var words []string
 	for _, cell := range row {
 		words = append(words, fmt.Sprint(*cell.(*any)))

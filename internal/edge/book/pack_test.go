@@ -21,7 +21,12 @@ func TestPressedBodiesOpen(t *testing.T) {
 	edited := bytes.Clone(base)
 	edited[3000] = '9'
 	for _, test := range []struct{ body, base []byte }{
-		{nil, nil}, {[]byte("{}"), nil}, {base, nil}, {edited, base}, {base, edited}, {nil, base},
+		{nil, nil},
+		{[]byte("{}"), nil},
+		{base, nil},
+		{edited, base},
+		{base, edited},
+		{nil, base},
 		{threads(40000, 2), base},
 	} {
 		data, err := pressed(test.body, test.base)

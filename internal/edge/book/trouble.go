@@ -2,7 +2,6 @@ package book
 
 import (
 	"errors"
-	"io/fs"
 
 	"modernc.org/sqlite"
 	lib "modernc.org/sqlite/lib"
@@ -20,10 +19,24 @@ func troubleOf(path string, err error) error {
 		return err
 	case errors.As(err, &s):
 		return &record.Trouble{Code: codeOf(s.Code()), Path: path, Found: s.Error(), Err: err}
-	case errors.Is(err, fs.ErrPermission):
-		return &record.Trouble{Code: record.ReadOnly, Path: path, Err: err}
 	}
 	return err
+}
+
+// halfWritten reports whether a file waits for something that began to be taken back.
+func halfWritten(err error) bool {
+	var s *sqlite.Error
+	return errors.As(err, &s) && (s.Code() == lib.SQLITE_READONLY_ROLLBACK || s.Code() == lib.SQLITE_READONLY_RECOVERY)
+}
+
+// journalTrouble is troubleOf where a file could be read and its journal is now opened:
+// what cannot be opened is the journal.
+func journalTrouble(path string, err error) error {
+	var s *sqlite.Error
+	if errors.As(err, &s) && s.Code()&0xff == lib.SQLITE_CANTOPEN {
+		return &record.Trouble{Code: record.NoJournal, Path: path, Found: s.Error(), Err: err}
+	}
+	return troubleOf(path, err)
 }
 
 // codeOf is the trouble that a code of SQLite's is. Extended codes hold the plain one in
@@ -34,6 +47,8 @@ func codeOf(code int) string {
 		return record.Damaged
 	case lib.SQLITE_IOERR_WRITE, lib.SQLITE_IOERR_FSYNC, lib.SQLITE_IOERR_TRUNCATE, lib.SQLITE_IOERR_SHMSIZE:
 		return record.Full // or failing: either way nothing more can be written
+	case lib.SQLITE_IOERR_SHMOPEN, lib.SQLITE_IOERR_SHMMAP, lib.SQLITE_IOERR_SHMLOCK, lib.SQLITE_IOERR_LOCK:
+		return record.NoJournal // it is shared memory and locks that network drives lack
 	}
 	switch code & 0xff {
 	case lib.SQLITE_FULL:

@@ -1,7 +1,8 @@
-// Package planfile reads plan files: a warp written down as a small TOML text,
-// version 1, as docs/planfile.md describes it. A file is first taken apart
-// into a tree that knows the place of every value, then read key by key, so
-// that every fault in it is found in one reading.
+// Package planfile reads and writes plans as weavers type them: as a plan file, a
+// small TOML text, or as a JSON document, both of version 1 as docs/planfile.md
+// describes it. Either is first taken apart into a tree, which is a Document, then
+// read key by key, so that every fault in it is found in one reading. The tree of
+// a file knows the place of every value.
 package planfile
 
 import (

@@ -32,14 +32,14 @@ type comparison struct{ found []Difference }
 // both compares two values at a path; either may be nil.
 func (c *comparison) both(path string, a, b *node) {
 	switch {
-	case a.holds(tableKind) && b.holds(tableKind):
+	case a.is(tableKind) && b.is(tableKind):
 		c.tables(path, a, b)
-	case a.holds(listKind) && b.holds(listKind):
+	case a.is(listKind) && b.is(listKind):
 		for i := range max(len(a.items), len(b.items)) {
 			step := problem.Step{Index: i, Item: true}
 			c.both(itemPath(path, i), a.step(step), b.step(step))
 		}
-	case a.holds(tableKind) || a.holds(listKind) || b.holds(tableKind) || b.holds(listKind):
+	case a.holds() || b.holds():
 		c.only(path, a, true)
 		c.only(path, b, false)
 	default:
@@ -51,8 +51,10 @@ func itemPath(path string, i int) string {
 	return path + problem.Path{{Index: i, Item: true}}.String()
 }
 
+func (n *node) is(k kind) bool { return n != nil && n.kind == k }
+
 // holds reports whether n is a table or list with something in it.
-func (n *node) holds(k kind) bool { return n != nil && n.kind == k && len(n.items) > 0 }
+func (n *node) holds() bool { return n != nil && len(n.items) > 0 }
 
 func (c *comparison) tables(path string, a, b *node) {
 	if slices.Contains(ownNames, path) {

@@ -131,3 +131,16 @@ var needsMore = map[string]bool{
 	"yarn.none": true, "order.name-unknown": true, "border.missing": true, "find.piece": true,
 	"skein.length": true, "skein.mass": true, "waste.fringe": true, "key.missing": true, "treadling.no-ties": true, "draft.colours-alone": true,
 }
+
+// TestDocOfBothWritings: the JSON of the page is the plan file above it.
+func TestDocOfBothWritings(t *testing.T) {
+	text := strings.Join(docLines(t), "\n")
+	before, after, ok := strings.Cut(text, "```json\n")
+	typed, _, _ := strings.Cut(after, "```")
+	file := before[strings.LastIndex(before, "```toml\n")+len("```toml\n"):]
+	file, _, _ = strings.Cut(file, "```")
+	d, list := ReadText(formatDoc, []byte(file))
+	if !ok || d == nil || string(d.JSON())+"\n" != typed || string(d.Text()) != file {
+		t.Errorf("%v: the page has\n%s%s", told(list), file, typed)
+	}
+}

@@ -34,26 +34,23 @@ func (d *Document) Set(path string, v Value) error { return d.write(path, v, fal
 func (d *Document) Insert(path string, v Value) error { return d.write(path, v, true) }
 
 func (d *Document) write(path string, v Value, between bool) error {
-	steps, bad := d.mayWrite(path, v)
+	steps, bad := mayWrite(path, v, between)
 	if bad != nil {
 		return bad
 	}
 	n, rest, bad := d.way(steps)
-	switch last := steps[len(steps)-1]; {
-	case bad != nil:
+	if bad != nil {
 		return bad
-	case between && !last.Item:
-		return faultOf("path.item", steps.String(), last.Key, nil)
 	}
 	grown := *d
 	grown.size += len(v.JSON()) + 8*len(path) + 8
-	if grown.size > largest/swelling {
+	if grown.size > largest/swelling { // it may turn out too large, and then this one stays
 		grown.top = d.top.copy()
 		n, rest, _ = grown.way(steps)
 	}
-	if between && len(rest) == 0 {
-		grown.renumber(steps, func(i int) int { return i + moved(i >= steps[len(steps)-1].Index) })
-		n, rest = n.parent, steps[len(steps)-1:]
+	if last := len(steps) - 1; between && len(rest) == 0 {
+		grown.renumber(steps, func(i int) int { return i + one(i >= steps[last].Index) })
+		n, rest = n.parent, steps[last:]
 	}
 	put(n, rest, grown.tableOf(n), v.n.copy())
 	if bad := grown.tooLarge(); bad != nil {
@@ -64,34 +61,44 @@ func (d *Document) write(path string, v Value, between bool) error {
 	return nil
 }
 
-func moved(yes bool) int {
-	if yes {
+// one counts what is so.
+func one(so bool) int {
+	if so {
 		return 1
 	}
 	return 0
 }
 
 // mayWrite takes the path apart and looks whether the value may stand there.
-func (d *Document) mayWrite(path string, v Value) (problem.Path, *Fault) {
+func mayWrite(path string, v Value, between bool) (problem.Path, *Fault) {
 	steps, err := problem.ParsePath(path)
 	switch {
 	case err != nil:
 		return nil, syntaxFault(path, err)
 	case len(steps) == 0:
 		return nil, faultOf("path.empty", "", path, nil)
+	case between && !steps[len(steps)-1].Item:
+		return nil, faultOf("path.item", steps.String(), path, nil)
 	case v.IsZero():
 		return nil, faultOf("value.none", steps.String(), "", nil)
 	case len(steps)+v.n.height() > deepest:
 		return nil, deepFault(steps.String())
-	case !v.n.valid() || !utf8.ValidString(path):
-		return nil, faultOf("text.not-utf8", steps.String(), "", problem.Args{"at": 0})
+	case !v.n.valid():
+		return nil, faultOf("text.not-utf8", steps.String(), "", nil)
 	}
-	if steps.String() == "sley" && v.n.kind == wholeKind {
-		if n, ok := wholeNumber(v.n.text); !ok || n > warp.Format {
-			return nil, faultOf("format.newer", "sley", v.n.text, problem.Args{"most": warp.Format})
-		}
+	return steps, newerVersion(steps, v.n)
+}
+
+// newerVersion is the fault of a version that would keep the document from being
+// read again.
+func newerVersion(steps problem.Path, n *node) *Fault {
+	if len(steps) != 1 || steps[0].Key != "sley" || n.kind != wholeKind {
+		return nil
 	}
-	return steps, nil
+	if version, ok := wholeNumber(n.text); ok && version <= warp.Format {
+		return nil
+	}
+	return faultOf("format.newer", "sley", n.text, problem.Args{"most": warp.Format})
 }
 
 // height counts the levels below n.
@@ -157,31 +164,33 @@ func startsLists(steps problem.Path, missing int) *Fault {
 // under the name of the table; with no rest in the place of n.
 func put(n *node, rest problem.Path, table string, v *node) {
 	if len(rest) == 0 {
-		n.kind, n.made, n.text, n.inside, n.items, n.byKey = v.kind, closed, v.text, -1, nil, nil
-		for _, c := range v.items {
-			n.add(c)
-		}
+		n.become(v)
 		return
 	}
-	s, c := rest[0], v
+	c := v
 	if len(rest) > 1 {
 		c = &node{kind: tableKind, made: closed, inside: -1}
 		if rest[1].Item {
 			c.kind = listKind
 		}
 	}
-	if s.Item {
+	if s := rest[0]; s.Item {
 		n.putAt(s.Index, c)
 	} else {
 		c.key = s.Key
 		n.putAt(n.spot(s.Key, table), c)
+		table = below(table, c)
 	}
 	if len(rest) > 1 {
-		name := table
-		if !s.Item {
-			name = below(table, c)
-		}
-		put(c, rest[1:], name, v)
+		put(c, rest[1:], table, v)
+	}
+}
+
+// become gives n the value v, whose items it takes.
+func (n *node) become(v *node) {
+	n.kind, n.made, n.text, n.inside, n.items, n.byKey = v.kind, closed, v.text, -1, nil, nil
+	for _, c := range v.items {
+		n.add(c)
 	}
 }
 

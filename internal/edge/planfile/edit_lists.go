@@ -24,7 +24,7 @@ func (d *Document) Remove(path string) bool {
 			if i == at {
 				return len(list.items) - 1
 			}
-			return i - moved(i > at)
+			return i - one(i > at)
 		})
 	}
 	list.items = slices.Delete(list.items, at, at+1)
@@ -56,7 +56,7 @@ func (d *Document) Move(path string, to int) error {
 		if i == from {
 			return to
 		}
-		return i - moved(i > from && i <= to) + moved(i < from && i >= to)
+		return i - one(i > from && i <= to) + one(i < from && i >= to)
 	})
 	list.items = slices.Insert(slices.Delete(list.items, from, from+1), to, n)
 	list.count(0)

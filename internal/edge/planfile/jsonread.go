@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"io"
 	"strings"
 	"unicode/utf8"
@@ -52,7 +53,7 @@ func readJSON(text []byte) (*node, error) {
 		return nil, err
 	}
 	if _, err := r.dec.Token(); !errors.Is(err, io.EOF) {
-		return nil, r.syntax(top, errors.New("something stands after the end"))
+		return nil, r.syntax(top)
 	}
 	return top, nil
 }
@@ -106,7 +107,7 @@ func (r *jsonReader) value(n *node) error {
 	}
 	token, err := r.dec.Token()
 	if err != nil {
-		return r.syntax(n, err)
+		return r.syntax(n)
 	}
 	n.inside = -1
 	switch v := token.(type) {
@@ -134,7 +135,7 @@ func (r *jsonReader) object(n *node) error {
 		key, ok := token.(string)
 		switch {
 		case err != nil || !ok:
-			return r.syntax(n, err)
+			return r.syntax(n)
 		case n.child(key) != nil:
 			return faultOf("json.twice", n.child(key).path(), key, nil)
 		}
@@ -161,7 +162,7 @@ func (r *jsonReader) list(n *node) error {
 
 func (r *jsonReader) end(n *node) error {
 	if _, err := r.dec.Token(); err != nil {
-		return r.syntax(n, err)
+		return r.syntax(n)
 	}
 	return nil
 }
@@ -180,18 +181,17 @@ func number(n *node, text string) error {
 	return nil
 }
 
-// syntax is the fault of a text that is no JSON.
-func (r *jsonReader) syntax(n *node, err error) *Fault {
-	at := int(r.dec.InputOffset())
+// syntax is the fault of a text that is no JSON, met while n was read. Reading
+// it once more as a whole tells at which byte it is.
+func (r *jsonReader) syntax(n *node) *Fault {
 	var bad *json.SyntaxError
-	says := "it ends too soon"
-	switch {
-	case errors.As(err, &bad):
-		at, says = int(bad.Offset)-1, bad.Error()
-	case err != nil && !errors.Is(err, io.EOF) && !errors.Is(err, io.ErrUnexpectedEOF):
-		says = err.Error()
+	if !errors.As(json.Unmarshal(r.text, new(json.RawMessage)), &bad) {
+		panic(fmt.Sprintf("internal error: JSON at %q fails only in parts", n.path()))
 	}
-	at = min(max(at, 0), len(r.text))
+	at, says := int(bad.Offset), bad.Error()
+	if at < len(r.text) || !strings.Contains(says, "unexpected end") {
+		at = max(at-1, 0)
+	}
 	return faultOf("json.syntax", n.path(), clipped(r.text[at:]), problem.Args{"says": says, "at": at})
 }
 

@@ -36,7 +36,7 @@ func (d *Document) Text() []byte {
 // heads reports whether a value at the top of the file stands under headings.
 func (n *node) heads() bool {
 	if n.kind == tableKind {
-		return true
+		return n.key != "sley" // which stands before everything else
 	}
 	return n.key == piecesTable && n.kind == listKind && len(n.items) > 0 &&
 		!slices.ContainsFunc(n.items, func(c *node) bool { return c.kind != tableKind })
@@ -186,19 +186,18 @@ func appendTall(b []byte, n *node, table string) []byte {
 	return append(b, ']')
 }
 
-// appendLines writes a text of several lines between three quotes.
+// appendLines writes a text of several lines between three quotes. Only a quote
+// by itself stands as it is: more of them could end the text.
 func appendLines(b []byte, text string) []byte {
 	b = append(b, `"""`+"\n"...)
-	for i, line := range strings.Split(text, "\n") {
-		if i > 0 {
-			b = append(b, '\n')
+	for i, r := range text {
+		alone := i+1 < len(text) && text[i+1] != '"'
+		if r == '\n' || r == '\t' || r == '"' && alone {
+			b = append(b, byte(r))
+			continue
 		}
-		inside := strings.TrimSuffix(problem.Quote(line)[1:], `"`)
-		inside = strings.NewReplacer(`\\`, `\\`, `\"`, `"`, `\t`, "\t").Replace(inside)
-		b = append(b, strings.ReplaceAll(inside, `"""`, `""\"`)...)
-	}
-	if b[len(b)-1] == '"' {
-		b = append(b[:len(b)-1], `\"`...)
+		quoted := problem.Quote(string(r))
+		b = append(b, quoted[1:len(quoted)-1]...)
 	}
 	return append(b, `"""`...)
 }

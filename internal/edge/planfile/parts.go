@@ -32,7 +32,7 @@ func (d *Document) Graft(path string, part *Document) error {
 func ReadYarn(name string, part *Document) (yarn.Yarn, *problem.List) {
 	d := newDecoder(nil, part.top, &problem.List{})
 	if !order.ValidName(name) || name == "none" {
-		d.list.Fail("name.form", "", name, problem.Args{"name": name, "what": "yarn"})
+		d.list.Fail("name.form", "", "", problem.Args{"name": name, "what": "yarn"})
 	}
 	y := d.yarn(part.top)
 	y.Name = name

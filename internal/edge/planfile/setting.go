@@ -47,6 +47,24 @@ func ParseValue(text string) Value {
 	return Value{n.copy().settled()}
 }
 
+// CutSetting cuts key=value of a command line into the path and the text of the
+// value, without the spaces around them, at the first = that stands in no quoted
+// key. It is false when there is none.
+func CutSetting(text string) (path, value string, ok bool) {
+	quoted := false
+	for i := 0; i < len(text); i++ {
+		switch {
+		case text[i] == '"':
+			quoted = !quoted
+		case text[i] == '\\' && quoted:
+			i++
+		case text[i] == '=' && !quoted:
+			return strings.TrimSpace(text[:i]), strings.TrimSpace(text[i+1:]), true
+		}
+	}
+	return "", "", false
+}
+
 // settled makes every single value below n what both writings have.
 func (n *node) settled() *node {
 	n.key, n.inside = keyBelow(n), -1

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"time"
 
 	"github.com/spf13/cobra"
 
@@ -121,7 +122,7 @@ func (d desk) where() error {
 		return err
 	}
 	_, err = os.Stat(path)
-	shape := whereJSON{Format: 1, Path: path, There: err == nil, Copies: append([]string{}, app.Copies(path)...)}
+	shape := whereJSON{Format: 1, Path: path, There: err == nil, Copies: append([]string{}, app.Copies(path, d.Books.Now())...)}
 	var held *app.Holder
 	if holder, on := app.HolderOf(path); on {
 		held, shape.Held = &holder, &heldBy{holder.PID, holder.Address}
@@ -213,7 +214,7 @@ func (d desk) restore(ctx context.Context, args []string, yes bool) error {
 		from = args[0]
 	}
 	if !yes {
-		if from, err = toRestore(ctx, path, from); err != nil {
+		if from, err = toRestore(ctx, path, from, d.Books.Now()); err != nil {
 			return err
 		}
 		return d.say(present.RestoreText(path, from), doneJSON{Format: 1, Path: path, From: from})
@@ -227,11 +228,11 @@ func (d desk) restore(ctx context.Context, args []string, yes bool) error {
 
 // toRestore is the copy that would be put back: the one named, if it is whole, or the
 // newest that is.
-func toRestore(ctx context.Context, path, from string) (string, error) {
+func toRestore(ctx context.Context, path, from string, now time.Time) (string, error) {
 	if from != "" {
 		return from, app.CheckFile(ctx, from)
 	}
-	for _, c := range app.Copies(path) {
+	for _, c := range app.Copies(path, now) {
 		if app.CheckFile(ctx, c) == nil {
 			return c, nil
 		}

@@ -27,7 +27,7 @@ func testBooks() Books {
 		Now: func() time.Time {
 			return time.Date(2026, 3, 2, 12, 0, 0, 0, time.UTC).Add(time.Duration(tick()) * time.Second)
 		},
-		NewID:   func() string { return fmt.Sprintf("mark%04d", tick()) },
+		NewID:   func() string { return fmt.Sprintf("mark%04d", count(os.Getenv("TICKS")+".ids")) },
 		Program: "test", Demo: examples.Demo(),
 		Interrupt: func() (context.Context, context.CancelFunc) {
 			ctx, free := context.WithCancel(context.Background())
@@ -39,9 +39,12 @@ func testBooks() Books {
 	}
 }
 
-// tick counts in a file.
-func tick() int {
-	path := os.Getenv("TICKS")
+// tick is the next second.
+func tick() int { return count(os.Getenv("TICKS")) }
+
+// count counts in a file: marks on their own, so that they do not hang on how often the
+// clock is looked at.
+func count(path string) int {
 	text, err := os.ReadFile(path)
 	if err != nil && !errors.Is(err, os.ErrNotExist) {
 		panic(err)

@@ -4,6 +4,7 @@
 package cli
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"io"
@@ -11,7 +12,7 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"sley/internal/trade/problem"
+	"sley/internal/app"
 )
 
 // World is what the command line touches; tests hand in their own.
@@ -24,9 +25,11 @@ type World struct {
 	// WriteFolder makes a folder of files whole or not at all; ReadFolder opens one.
 	WriteFolder func(folder string, fill func(Put) error) error
 	ReadFolder  func(folder string) (files fs.FS, closed func() error, err error)
-	Demo        []byte
-	DemoName    string
 	Books       Books
+	// ServePage serves the page of a book until ctx ends; announce gets its address.
+	ServePage func(ctx context.Context, book *app.OpenBook, announce func(address string)) error
+	// Browse opens an address in the browser; nil where nobody is to be bothered.
+	Browse func(address string)
 
 	book *string // the file said with --book
 }
@@ -98,36 +101,27 @@ func exitCode(err error, w World) int {
 
 func newRoot(w World) *cobra.Command {
 	w.book = new(string)
+	var opts ServeOptions
 	root := &cobra.Command{
 		Use:   "sley",
-		Short: "Reckon a handwoven warp, from the piece wanted to every number at the loom",
-		Long: `sley reckons a handwoven warp: from the piece wanted to the ends, the warp
-length, the reed, the picks, the yarn and the tape, each number with its
-working. Alone it reckons the demo towels.
+		Short: "Keep a weaver's book, and reckon a handwoven warp to every number at the loom",
+		Long: `sley alone opens the weaver's book in the browser: everything she plans, weaves
+and learns, in one file. It serves the page to this machine only, until Ctrl+C. The
+first time it makes the book, with a demo in it.
+
+Its commands reckon a warp from the piece wanted to the ends, the warp length, the
+reed, the picks, the yarn and the tape, each number with its working, and work in the
+book.
 ` + exitHelp,
-		Example:       "  sley\n  sley reckon examples/galley-towels.toml",
+		Example:       "  sley\n  sley --book class.sley --no-browser\n  sley reckon examples/galley-towels.toml",
 		Args:          cobra.NoArgs,
 		SilenceErrors: true,
 		SilenceUsage:  true,
-		RunE:          func(*cobra.Command, []string) error { return runDemo(w) },
+		RunE:          func(*cobra.Command, []string) error { return runServe(w, opts) },
 	}
 	root.PersistentFlags().StringVar(w.book, "book", "", "the file of the book; without it the usual place, which sley book where tells")
 	must(root.RegisterFlagCompletionFunc("book", bookFiles))
+	root.Flags().BoolVar(&opts.NoBrowser, "no-browser", false, "only print the address of the page")
 	root.AddCommand(newReckon(w), newSheet(w), newDraft(w), newYarn(w), newSett(w), newReed(w), newBook(w))
 	return root
-}
-
-// runDemo reckons the demo and says how to go on.
-func runDemo(w World) error {
-	demo := source{Source: sourceOf(w, w.DemoName, w.Demo), warned: &problem.List{}}
-	if err := reckonSource(w, demo, ReckonOptions{}); err != nil {
-		return err
-	}
-	fmt.Fprintf(w.Out, `
-These are the demo towels of %s. To go on:
-  sley reckon %s --explain   every number with its working
-  sley reckon my-warp.toml   your own plan; five lines are enough, see docs/planfile.md
-  sley --help                the other commands
-`, w.DemoName, w.DemoName)
-	return nil
 }

@@ -11,18 +11,18 @@ import (
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){
 		"sley": func() {
-			os.Exit(Run(os.Args[1:], World{
-				In: os.Stdin, Out: os.Stdout, Err: os.Stderr, ReadFile: os.ReadFile, WriteFiles: WriteWhole,
-				WriteFolder: WriteFolder, ReadFolder: ReadFolder,
-				Demo: []byte(demo), DemoName: "examples/galley-towels.toml", Books: testBooks(),
-			}))
+			os.Exit(Run(os.Args[1:], testWorld()))
 		},
 		"holder": holder,
 	})
 }
 
-// demo stands in for the embedded demo: the smallest plan there is.
-const demo = "sley = 1\nname = \"Demo\"\nwarp.sett = \"20 epi\"\n[[pieces]]\nlength = \"60 in\"\nwidth = \"10 in\"\n"
+func testWorld() World {
+	return World{
+		In: os.Stdin, Out: os.Stdout, Err: os.Stderr, ReadFile: os.ReadFile, WriteFiles: WriteWhole,
+		WriteFolder: WriteFolder, ReadFolder: ReadFolder, Books: testBooks(),
+	}
+}
 
 func TestTranscripts(t *testing.T) {
 	examples, err := filepath.Abs("../../../examples")
@@ -45,7 +45,7 @@ func TestTranscripts(t *testing.T) {
 // A fault of our own is caught, said as ours, and ends with exit code 1.
 func TestPanicIsOurFault(t *testing.T) {
 	var said writer
-	code := Run(nil, World{In: os.Stdin, Out: panics{}, Err: &said, Demo: []byte(demo), DemoName: "demo"})
+	code := Run([]string{"yarn", "8/2 Ne"}, World{In: os.Stdin, Out: panics{}, Err: &said})
 	if code != exitFailed || !said.has("this is our fault") {
 		t.Errorf("got exit %d, %q", code, said.text)
 	}

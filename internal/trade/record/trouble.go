@@ -48,6 +48,9 @@ func (t *Trouble) Error() string {
 	if t.Path != "" {
 		text += ": " + t.Path
 	}
+	if t.Found != "" {
+		text += ": " + t.Found
+	}
 	if t.Err != nil {
 		text += ": " + t.Err.Error()
 	}

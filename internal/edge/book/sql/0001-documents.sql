@@ -13,7 +13,9 @@ CREATE TABLE documents (
   changed_ms    INTEGER NOT NULL
 ) STRICT;
 
--- Bodies are JSON, pressed; a body with a base is pressed against that version's.
+-- Bodies are JSON, pressed; a body with a base is pressed against that version's, which
+-- has none. A row of up to 4 kB stays within its page, where a table without row
+-- numbers would put all above 1 kB on pages of their own.
 CREATE TABLE versions (
   document      INTEGER NOT NULL REFERENCES documents (id),
   number        INTEGER NOT NULL CHECK (number >= 1),
@@ -29,7 +31,10 @@ CREATE TABLE versions (
   PRIMARY KEY (document, number),
   CHECK ((body IS NULL) = (body_of < number)),
   CHECK (base IS NULL OR body IS NOT NULL)
-) STRICT, WITHOUT ROWID;
+) STRICT;
+
+-- What the differences to a whole version take together.
+CREATE INDEX versions_by_base ON versions (document, base) WHERE base IS NOT NULL;
 
 -- What happened, one row each, never changed: what was wrong is cancelled by another.
 CREATE TABLE events (
@@ -60,8 +65,9 @@ CREATE TABLE events (
 
 CREATE INDEX events_of ON events (document, topic, seq);
 
--- Plans as they were when work began.
+-- Plans as they were when work began, in the order they were frozen.
 CREATE TABLE frozen (
+  seq           INTEGER PRIMARY KEY CHECK (seq >= 1),
   warp          INTEGER NOT NULL,
   version       INTEGER NOT NULL,
   at_ms         INTEGER NOT NULL,
@@ -70,9 +76,10 @@ CREATE TABLE frozen (
   defaults      TEXT    NOT NULL,
   body          BLOB    NOT NULL,
   nodes         BLOB    NOT NULL,
-  PRIMARY KEY (warp, event),
   FOREIGN KEY (warp, version) REFERENCES versions (document, number)
 ) STRICT;
+
+CREATE INDEX frozen_of ON frozen (warp, seq);
 
 CREATE TABLE settings (
   name          TEXT    PRIMARY KEY CHECK (length(name) BETWEEN 1 AND 64),

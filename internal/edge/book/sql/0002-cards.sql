@@ -18,11 +18,17 @@ CREATE TABLE figures (
   figures       TEXT    NOT NULL
 ) STRICT;
 
--- A list walks this index alone, in the order of names, and filters by it.
+-- A list walks the first of these, in the order of names, and filters by it; it counts
+-- by the second, which is small. The others find what the engine has to look at anew.
 CREATE INDEX documents_by_name ON documents
   (kind, removed, sort_key, id, shafts, treadles, longest_float, weave);
-CREATE INDEX documents_by_facts ON documents (kind, facts_engine, facts_of, version);
+CREATE INDEX documents_to_count ON documents
+  (kind, removed, shafts, treadles, longest_float, weave, demo);
+CREATE INDEX documents_by_engine ON documents (kind, facts_engine);
+CREATE INDEX documents_behind ON documents (kind) WHERE facts_of < version;
 
--- Names and words, for searching. The rowid is the document's id.
-CREATE VIRTUAL TABLE search USING fts5 (name, words, tokenize = 'unicode61 remove_diacritics 2', prefix = '2 3');
-INSERT INTO search (rowid, name, words) SELECT id, name, '' FROM documents;
+-- The words of names and bodies, for searching: folded by package words, so that the
+-- tokenizer has only to cut at spaces. The rowid is the document's id. Until the engine
+-- has read a body, its document is found by nothing but its name.
+CREATE VIRTUAL TABLE search USING fts5 (words, tokenize = 'ascii', prefix = '1 2 3', detail = none, columnsize = 0);
+INSERT INTO search (rowid, words) SELECT id, name FROM documents;

@@ -1,0 +1,14 @@
+package present
+
+// requestWords says why a request was not let through, and what to do.
+var requestWords = map[string][2]string{
+	"request.host":         {"this server answers to the names of this machine only", "open the address that sley printed"},
+	"request.cross-origin": {"another page asked to change the book, and may not", "open the address that sley printed, and change it there"},
+	"request.token":        {"this window does not belong to the sley that runs now", "start sley again, or open the address that it printed"},
+	"request.type":         {"the request is not plain JSON", "send it as application/json, not compressed"},
+	"request.large":        {"the request is larger than anything the book holds", "send less at once: files may have 8 MB"},
+	"request.json":         {"the request is not the JSON that is expected here", "see docs/api.md"},
+	"request.query":        {"a value behind the question mark cannot be read", "see docs/api.md"},
+	"request.document":     {"there is no such document", "look for it in its list"},
+	"request.route":        {"there is nothing at this address", "go back to the first page"},
+}

@@ -1,0 +1,78 @@
+package browsing
+
+import (
+	"net"
+	"net/url"
+
+	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/chromedp"
+)
+
+// Complaint is a message at the level of an error, or an exception nobody caught.
+type Complaint struct {
+	Text    string
+	Network bool // an answer of 400 or above, or none, which a page may well expect
+}
+
+// hear notes every request; it must be quick.
+func (b *Tab) hear(event any) {
+	sent, is := event.(*network.EventRequestWillBeSent)
+	if !is {
+		return
+	}
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	b.requests = append(b.requests, sent.Request.URL)
+}
+
+// listen notes what the page complains of, until the window is closed.
+func (b *Tab) listen() {
+	messages := chromedp.Console(b.ctx)
+	go func() {
+		for m, err := range messages {
+			if err != nil {
+				return
+			}
+			if m.IsException() || m.Type == "error" {
+				b.mu.Lock()
+				b.console = append(b.console, Complaint{m.String(), m.Source == "network"})
+				b.mu.Unlock()
+			}
+		}
+	}()
+}
+
+// Complaints are the errors in the console so far.
+func (b *Tab) Complaints() []Complaint {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	return append([]Complaint(nil), b.console...)
+}
+
+// Requests are the addresses asked for so far, in order.
+func (b *Tab) Requests() []string {
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	return append([]string(nil), b.requests...)
+}
+
+// OffLoopback are the requests that would have left the machine.
+func (b *Tab) OffLoopback() []string {
+	var left []string
+	for _, address := range b.Requests() {
+		u, err := url.Parse(address)
+		if err != nil || !staysHere(u) {
+			left = append(left, address)
+		}
+	}
+	return left
+}
+
+func staysHere(u *url.URL) bool {
+	switch u.Scheme {
+	case "data", "blob", "about":
+		return true
+	}
+	ip := net.ParseIP(u.Hostname())
+	return u.Hostname() == "localhost" || ip != nil && ip.IsLoopback()
+}

@@ -1,0 +1,133 @@
+package browsing
+
+import (
+	"encoding/json"
+	"fmt"
+
+	axe "sley/third_party/axe-core"
+)
+
+// smallest is the smallest size of text on a page, in CSS pixels.
+const smallest = 14
+
+// axeRules are the rules to look for: those of WCAG 2.2 at AA, and axe's own of good
+// practice.
+const axeRules = `["wcag2a","wcag2aa","wcag21a","wcag21aa","wcag22aa","best-practice"]`
+
+// Barriers are what axe-core finds that keeps people out of the page as it is now, one
+// line for each element.
+func (b *Tab) Barriers() []string {
+	b.t.Helper()
+	b.Do("if (!window.axe) {" + axe.Script + "}")
+	var found []struct {
+		ID, Help string
+		Nodes    []struct {
+			HTML           string
+			FailureSummary string
+		}
+	}
+	var text string
+	b.Read(&text, `axe.run(document, {runOnly: `+axeRules+`, resultTypes: ["violations"]}).then(r => JSON.stringify(r.violations))`)
+	if err := json.Unmarshal([]byte(text), &found); err != nil {
+		b.t.Fatal(err)
+	}
+	var barriers []string
+	for _, rule := range found {
+		for _, node := range rule.Nodes {
+			barriers = append(barriers, fmt.Sprintf("%s (%s): %s: %s", rule.ID, rule.Help, node.HTML, node.FailureSummary))
+		}
+	}
+	return barriers
+}
+
+// Cramped is what does not fit or cannot be read: a page wider than its window, text
+// cut off at the side, text that is too small.
+func (b *Tab) Cramped() []string {
+	b.t.Helper()
+	var found []string
+	b.Read(&found, fmt.Sprintf(cramped, smallest))
+	return found
+}
+
+const cramped = `(() => {
+	const found = [];
+	const root = document.documentElement;
+	if (root.scrollWidth > root.clientWidth) found.push("the page is " + root.scrollWidth + " wide in a window of " + root.clientWidth);
+	const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+	for (let node; node = walk.nextNode();) {
+		const text = node.textContent.trim(), of = node.parentElement;
+		if (!text || !of.checkVisibility() || of.closest("noscript, script, style, .hidden, .skip")) continue;
+		const size = parseFloat(getComputedStyle(of).fontSize);
+		if (size < %d) found.push(size + " px: " + text);
+		const range = document.createRange();
+		range.selectNodeContents(node);
+		const box = range.getBoundingClientRect();
+		if (box.right > root.clientWidth + 1 || box.left < -1) found.push("cut off: " + text);
+	}
+	return found;
+})()`
+
+// Stop is one place where the keyboard comes to.
+type Stop struct {
+	Name string // tag and label
+	Ring string // what shows that it is there, "" for nothing
+}
+
+// Walk presses the tabulator through the page once and returns where it came to.
+func (b *Tab) Walk() []Stop {
+	b.t.Helper()
+	// A browser goes on from where the keyboard was last, also after that place lost it.
+	b.Do("document.body.tabIndex = -1; document.body.focus(); document.body.removeAttribute('tabindex'); window.walked = new Set()")
+	var stops []Stop
+	for range 400 {
+		b.Press(Tabulator)
+		var stop struct {
+			Stop
+			End bool
+		}
+		b.Read(&stop, walked)
+		if stop.End {
+			return stops
+		}
+		stops = append(stops, stop.Stop)
+	}
+	b.t.Fatalf("the keyboard does not come round: %d stops", len(stops))
+	return nil
+}
+
+// naming is how Walk and Reachable call an element.
+const naming = `const called = e => (e.tagName.toLowerCase() + " " + (e.ariaLabel || e.labels?.[0]?.innerText || e.innerText || "")).trim();`
+
+const walked = `(() => {
+	` + naming + `
+	const e = document.activeElement, s = getComputedStyle(e);
+	if (e === document.body || window.walked.has(e)) return {End: true};
+	window.walked.add(e);
+	const box = e.getBoundingClientRect();
+	const seen = box.bottom > 0 && box.right > 0 && box.top < innerHeight && box.left < innerWidth;
+	const drawn = s.outlineStyle === "auto" || s.outlineStyle !== "none" && parseFloat(s.outlineWidth) >= 2; // auto is the browser's own
+	const ring = drawn && seen ? s.outlineStyle + " " + s.outlineWidth : "";
+	return {Name: called(e), Ring: ring};
+})()`
+
+// Reachable are the elements that a keyboard must come to, called as in Walk, in the
+// order of the page.
+func (b *Tab) Reachable() []string {
+	b.t.Helper()
+	var found []string
+	b.Read(&found, `(() => {
+		`+naming+`
+		return [...document.querySelectorAll("a[href], button, input, textarea, select, summary, [tabindex='0']")]
+			.filter(e => e.checkVisibility() && !e.disabled).map(called);
+	})()`)
+	return found
+}
+
+// names are the stops by name, for a comparison with Reachable.
+func names(stops []Stop) []string {
+	var all []string
+	for _, stop := range stops {
+		all = append(all, stop.Name)
+	}
+	return all
+}

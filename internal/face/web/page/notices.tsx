@@ -1,0 +1,128 @@
+import { useRef } from 'preact/hooks'
+import { useSignal } from '@preact/signals'
+import { clearDemo } from './deeds'
+import type { Fault } from './kinds'
+import { read } from './list'
+import { book, line, mishap } from './state'
+import { words } from './words'
+
+// LineNotice says that the server is gone, or lets this window in no more.
+export function LineNotice() {
+  const gone = line.value === 'gone'
+  return (
+    <div role="status">
+      {line.value !== 'up' && (
+        <div class="notice">
+          <p class="title">{gone ? words.goneHead : words.refusedHead}</p>
+          <p>{gone ? words.goneSays : words.refusedSays}</p>
+          <button type="button" class="plain" onClick={() => void read()}>
+            {words.again}
+          </button>
+        </div>
+      )}
+    </div>
+  )
+}
+
+// MishapNotice is for what went wrong with no field to stand beside.
+export function MishapNotice() {
+  const now = mishap.value
+  return (
+    <div role="alert">
+      {now && (
+        <div class="notice">
+          {'fault' in now ? <FaultText fault={now.fault} id="fault" /> : <TroubleText says={now.trouble.says} fix={now.trouble.fix} />}
+          <button type="button" class="plain" onClick={() => (mishap.value = null)}>
+            {words.put}
+          </button>
+        </div>
+      )}
+    </div>
+  )
+}
+
+const TroubleText = ({ says, fix }: { says: string; fix: string }) => (
+  <p class="sentence">
+    {says}: {fix}
+  </p>
+)
+
+// FaultText shows a fault of ours with the report to copy. Where a page may not write
+// to the clipboard the report is marked instead.
+export function FaultText({ fault, id }: { fault: Fault; id: string }) {
+  const report = useRef<HTMLTextAreaElement>(null)
+  const copied = useSignal('')
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(fault.report)
+      copied.value = words.copied
+    } catch {
+      report.current?.select()
+      copied.value = words.copyYourself
+    }
+  }
+  return (
+    <div class="fault">
+      <p class="sentence">
+        <strong>{fault.says}</strong>
+      </p>
+      <p>{words.faultNext}</p>
+      <label for={id}>{words.faultReport}</label>
+      <textarea id={id} ref={report} readOnly rows={4} value={fault.report} />
+      <p class="buttons">
+        <button type="button" class="plain" onClick={() => void copy()}>
+          {words.copy}
+        </button>
+        <span role="status">{copied.value}</span>
+      </p>
+    </div>
+  )
+}
+
+export function Demo() {
+  if (!book.value?.demo) return null
+  return (
+    <p class="note">
+      {words.demoSays}{' '}
+      <button type="button" class="link" onClick={() => void clearDemo()}>
+        {words.clearDemo}
+      </button>
+    </p>
+  )
+}
+
+export function Empty() {
+  return (
+    <section id="warps" class="empty">
+      <h2>{words.emptyHead}</h2>
+      <p>{words.emptySays}</p>
+      <dl>
+        {words.emptyParts.map(([name, says]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{says}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  )
+}
+
+export function Shelves() {
+  if (!book.value) return null
+  const { yarns, looms, drafts, program } = book.value
+  return (
+    <footer class="foot">
+      <p>{yarns + looms + drafts > 0 && words.shelves(yarns, looms, drafts)}</p>
+      <p>
+        {words.program} {program}
+        {' · '}
+        <a href={licences()}>{words.licences}</a>
+      </p>
+    </footer>
+  )
+}
+
+// licences is where the licences of what the page is made of stand: the bundler, which
+// knows the address, writes it into the head of the page.
+const licences = () => document.querySelector<HTMLLinkElement>('link[rel=license]')?.href ?? ''

@@ -1,0 +1,91 @@
+// Every word of the page in English, but those that the server sends. Figures come
+// worded from the server; the counts here are of things on this page.
+
+const counted = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`
+
+const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' })
+
+export const english = {
+  program: 'sley',
+  skip: 'To the warps',
+  heading: 'Warps in hand',
+  book: 'book',
+  reading: 'Reading the book',
+
+  saved: 'saved',
+  saving: 'saving',
+  unsaved: 'not saved yet',
+  away: 'not answering',
+  closed: 'closed to this window',
+
+  search: 'Search',
+  showAll: 'Show all warps',
+  found: (total: number) => counted(total, 'warp', 'warps'),
+  foundFor: (total: number, search: string) => `${counted(total, 'warp', 'warps')} with “${search}”`,
+  noneFound: (search: string) => `No warp has “${search}” in it.`,
+  more: 'Show more',
+  shownOf: (shown: number, total: number) => `${shown} of ${total} shown`,
+
+  undo: 'Undo',
+  redo: 'Redo',
+  undoTitle: 'Undo the last change of this window (Ctrl+Z)',
+  redoTitle: 'Redo what was undone last (Ctrl+Shift+Z)',
+  undone: (name: string) => `Undone: ${name}`,
+  redone: (name: string) => `Redone: ${name}`,
+  savedName: (name: string) => `Saved: ${name}`,
+  finishFirst: (name: string) => `Save or drop the new name of ${name} first`,
+  nothingOf: 'a warp',
+
+  rename: 'Rename',
+  renameOf: (name: string) => `Rename ${name}`,
+  name: 'Name',
+  save: 'Save',
+  drop: 'Drop',
+  editHint: 'Enter saves, Escape drops',
+  stillOpen: 'Not in the list below, and still open here',
+  waitingFor: 'Kept here. It is saved as soon as sley answers.',
+
+  figuresOf: (name: string) => `Key numbers of ${name}`,
+  fromDemo: 'demo',
+  changed: (when: string) => `changed ${day.format(new Date(when))}`,
+  problems: (n: number) => `${counted(n, 'thing needs', 'things need')} care`,
+
+  clash: (name: string) => `${name} was changed elsewhere`,
+  clashSays: 'Nothing has been written over. Choose which to keep.',
+  theirs: 'In the book now',
+  yours: 'Yours',
+  takeTheirs: 'Keep what is in the book',
+  takeYours: 'Keep yours',
+  paths: { name: 'name' } as Record<string, string>,
+
+  faultReport: 'Report',
+  copy: 'Copy the report',
+  copied: 'Copied',
+  copyYourself: 'Marked: copy it with Ctrl+C',
+  faultNext: 'What you typed is still here. Try again; if it stays, send the report to whoever gave you sley.',
+  strangeAnswer: 'sley answered in a way this page does not understand. This is our fault, not yours.',
+  put: 'Put away',
+
+  goneHead: 'sley is not answering',
+  goneSays: 'It may have been closed. This page looks for it by itself; nothing you typed is lost.',
+  refusedHead: 'This window is no longer let in',
+  refusedSays: 'Open sley again, as you did the first time, and go on in the window it opens. What you typed stays here.',
+  again: 'Try now',
+
+  demoSays: 'The warps marked demo are of Saltmarsh, a studio that does not exist. Look around, change what you like.',
+  clearDemo: 'Clear the demo',
+  cleared: (removed: number) => `The demo is cleared: ${counted(removed, 'thing', 'things')} taken out.`,
+
+  emptyHead: 'This book is empty',
+  emptySays: 'It keeps four things, and here is what goes where.',
+  emptyParts: [
+    ['Warps', 'each with its pieces, where it stands and its key numbers. They stand on this page.'],
+    ['Yarns', 'what is on the shelf, how thick it is and what it costs.'],
+    ['Looms', 'how wide, how many shafts and treadles, which reeds.'],
+    ['Drafts', 'threadings, tie-ups and treadlings to weave by.'],
+  ],
+
+  shelves: (yarns: number, looms: number, drafts: number) =>
+    `Also in the book: ${counted(yarns, 'yarn', 'yarns')}, ${counted(looms, 'loom', 'looms')}, ${counted(drafts, 'draft', 'drafts')}.`,
+  licences: 'Licences',
+}

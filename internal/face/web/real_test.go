@@ -1,0 +1,190 @@
+package web_test
+
+import (
+	"bufio"
+	"bytes"
+	"context"
+	"encoding/json"
+	"fmt"
+	"io"
+	"net/http"
+	"net/http/cookiejar"
+	"path/filepath"
+	"strings"
+	"sync/atomic"
+	"testing"
+	"time"
+
+	"sley/examples"
+	"sley/internal/app"
+	"sley/internal/face/web"
+)
+
+// real is a server on a book that holds the demo, and a window of a browser's.
+type real struct {
+	t       testing.TB
+	book    *app.OpenBook
+	server  *web.Server
+	port    string
+	client  *http.Client
+	stopped chan error
+	stop    context.CancelFunc
+}
+
+const token = "a-token-of-the-test"
+
+func clock() func() time.Time {
+	var n atomic.Int64
+	return func() time.Time {
+		return time.Date(2026, 3, 2, 12, 0, 0, 0, time.UTC).Add(time.Duration(n.Add(1)) * time.Second)
+	}
+}
+
+func numbered() func() string {
+	var n atomic.Int64
+	return func() string { return fmt.Sprintf("id-%08d", n.Add(1)) }
+}
+
+// openBook makes a book with the demo in it.
+func openBook(t testing.TB) *app.OpenBook {
+	t.Helper()
+	b, err := app.Open(context.Background(), app.BookAsked{
+		Path: filepath.Join(t.TempDir(), "book.sley"), Now: clock(), NewID: numbered(), Program: "test",
+		Demo: examples.Demo(), Create: true,
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { b.Close() })
+	return b
+}
+
+// newReal serves a new book.
+func newReal(t testing.TB) *real {
+	t.Helper()
+	on, err := web.Listen(t.Context(), "")
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := &real{t: t, book: openBook(t), port: web.PortOf(on), stopped: make(chan error, 1)}
+	r.server = web.New(web.Asked{
+		Book: r.book.Studio, Place: r.book.Path(), Token: token, Program: "test",
+		Check: r.book.Check, Copy: r.book.KeepToday,
+	}, r.port)
+	ctx, stop := context.WithCancel(context.Background())
+	r.stop = stop
+	go func() { r.stopped <- r.server.Serve(ctx, on) }()
+	t.Cleanup(func() {
+		stop()
+		<-r.stopped
+	})
+	r.client = r.window()
+	return r
+}
+
+// window is a browser that opened the page.
+func (r *real) window() *http.Client {
+	r.t.Helper()
+	jar, err := cookiejar.New(nil)
+	if err != nil {
+		r.t.Fatal(err)
+	}
+	client := &http.Client{Jar: jar, Timeout: 20 * time.Second}
+	answer, err := client.Get(web.Address(r.port, token))
+	if err != nil {
+		r.t.Fatal(err)
+	}
+	answer.Body.Close()
+	if answer.StatusCode != http.StatusOK || answer.Request.URL.Path != "/" {
+		r.t.Fatalf("opening the page: %s at %s", answer.Status, answer.Request.URL)
+	}
+	return client
+}
+
+func (r *real) url(path string) string { return strings.TrimSuffix(web.Home(r.port), "/") + path }
+
+// ask sends a request and reads its answer as JSON into to, where that is not nil.
+func (r *real) ask(method, path string, body, to any) int {
+	r.t.Helper()
+	var from io.Reader
+	if body != nil {
+		data, err := json.Marshal(body)
+		if err != nil {
+			r.t.Fatal(err)
+		}
+		from = bytes.NewReader(data)
+	}
+	req, err := http.NewRequest(method, r.url(path), from)
+	if err != nil {
+		r.t.Fatal(err)
+	}
+	if body != nil {
+		req.Header.Set("Content-Type", "application/json")
+	}
+	answer, err := r.client.Do(req)
+	if err != nil {
+		r.t.Fatal(err)
+	}
+	defer answer.Body.Close()
+	data, err := io.ReadAll(answer.Body)
+	if err != nil {
+		r.t.Fatal(err)
+	}
+	if to != nil {
+		if err := json.Unmarshal(data, to); err != nil {
+			r.t.Fatalf("%s %s: %s: %v in %s", method, path, answer.Status, err, data)
+		}
+	}
+	return answer.StatusCode
+}
+
+// list is what a list answers.
+type list struct {
+	Items []struct {
+		ID      int
+		Name    string
+		Version int
+		Stage   string
+		Demo    bool
+		Figures []struct{ ID, Says, Value string }
+	}
+	Total int
+	Next  string
+}
+
+// firstWarp is the warp that a list begins with.
+func (r *real) firstWarp() (id, version int, name string) {
+	r.t.Helper()
+	var l list
+	if status := r.ask("GET", "/api/warps", nil, &l); status != http.StatusOK || len(l.Items) == 0 {
+		r.t.Fatalf("the list of warps: %d with %d items", status, len(l.Items))
+	}
+	return l.Items[0].ID, l.Items[0].Version, l.Items[0].Name
+}
+
+// stream follows the book; lines come until the server or the test ends it.
+func (r *real) stream() (<-chan string, func()) {
+	r.t.Helper()
+	ctx, stop := context.WithCancel(context.Background())
+	req, err := http.NewRequestWithContext(ctx, "GET", r.url("/api/events"), nil)
+	if err != nil {
+		r.t.Fatal(err)
+	}
+	follower := *r.client
+	follower.Timeout = 0
+	answer, err := follower.Do(req)
+	if err != nil {
+		r.t.Fatal(err)
+	}
+	lines := make(chan string, 100)
+	go func() {
+		defer close(lines)
+		defer answer.Body.Close()
+		for in := bufio.NewScanner(answer.Body); in.Scan(); {
+			if in.Text() != "" {
+				lines <- in.Text()
+			}
+		}
+	}()
+	return lines, stop
+}

@@ -1,0 +1,93 @@
+package web
+
+import (
+	"net/http"
+	"slices"
+	"strings"
+
+	"sley/internal/trade/record"
+)
+
+// route is one thing that the page can ask for.
+type route struct {
+	pattern string
+	says    string
+	do      func(*Server, http.ResponseWriter, *http.Request)
+}
+
+func (r route) handler(s *Server) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, req *http.Request) { r.do(s, w, req) })
+}
+
+// routes are all there are; docs/api.md describes each.
+var routes = []route{
+	{"GET /{$}", "the page", (*Server).page},
+	{"GET /open/{token}", "puts the token into a cookie and goes on to the page", (*Server).opened},
+	{"GET /static/", "what the page is drawn with", (*Server).static},
+	{"/", "anything else is not there", (*Server).nothing},
+
+	{"GET /api/book", "the book's place and how much it holds", (*Server).bookIs},
+	{"POST /api/book/check", "reads all of the book and says what is wrong with it", (*Server).checked},
+	{"POST /api/book/copies", "makes the copy of the day", (*Server).copied},
+	{"POST /api/demo/clear", "removes what came with the demo", (*Server).demoCleared},
+	{"GET /api/settings/{name}", "a setting", (*Server).setting},
+	{"POST /api/settings/{name}", "sets it", (*Server).set},
+	{"GET /api/events", "what changes, as it changes", (*Server).stream},
+
+	{"GET /api/warps", "warps by name", listing(record.Warp)},
+	{"GET /api/yarns", "yarns by name", listing(record.Yarn)},
+	{"GET /api/looms", "looms by name", listing(record.Loom)},
+	{"GET /api/drafts", "drafts by name, shafts, treadles, floats, weave", listing(record.Draft)},
+	{"POST /api/warps", "adds a warp: a plan file", (*Server).warpAdded},
+	{"POST /api/drafts", "adds a draft: an interchange text, or a plan file", (*Server).draftAdded},
+	{"POST /api/yarns", "adds a yarn", (*Server).yarnAdded},
+	{"POST /api/looms", "adds a loom", (*Server).loomAdded},
+
+	{"GET /api/documents/{id}", "a document as it stands", (*Server).shown},
+	{"POST /api/documents/{id}/changes", "saves an edit", (*Server).changed},
+	{"POST /api/documents/{id}/undo", "takes back what this window did last", (*Server).undone},
+	{"POST /api/documents/{id}/redo", "brings that back", (*Server).redone},
+	{"POST /api/documents/{id}/return", "makes it what it was in an earlier version", (*Server).returned},
+	{"POST /api/documents/{id}/remove", "removes it", (*Server).removed},
+	{"POST /api/documents/{id}/bring-back", "brings it back", (*Server).broughtBack},
+	{"GET /api/documents/{id}/versions", "its versions, the newest first", (*Server).versions},
+	{"GET /api/documents/{id}/versions/{number}", "what it was in one of them", (*Server).version},
+	{"GET /api/documents/{id}/events", "what happened to it", (*Server).happenings},
+	{"POST /api/documents/{id}/stock", "what happened to a yarn's stock", (*Server).stocked},
+	{"POST /api/events/{event}/cancel", "takes an event back", (*Server).cancelled},
+
+	{"GET /api/documents/{id}/origins", "where the parts of a warp came from", (*Server).origins},
+	{"POST /api/documents/{id}/use", "copies something from a shelf into a warp", (*Server).used},
+	{"POST /api/documents/{id}/take-newer", "copies the newer version of it", (*Server).newerTaken},
+	{"POST /api/documents/{id}/put-on-shelf", "puts a part of a warp on a shelf", (*Server).shelved},
+	{"GET /api/documents/{id}/reckoning", "every number of a warp", (*Server).reckoned},
+	{"GET /api/documents/{id}/frozen", "the plan as it was when work began", (*Server).frozen},
+	{"POST /api/documents/{id}/start", "freezes the plan: work begins", (*Server).begun},
+	{"POST /api/documents/{id}/amend", "says what stands on the loom", (*Server).amended},
+	{"POST /api/documents/{id}/log", "writes into the log of a warp", (*Server).logged},
+	{"POST /api/documents/{id}/woven", "says how many picks are woven", (*Server).wove},
+	{"POST /api/documents/{id}/measurements", "a size that was measured", (*Server).measured},
+}
+
+// Routes lists the routes as METHOD PATH.
+func Routes() []string {
+	var out []string
+	for _, r := range routes {
+		if strings.Contains(r.pattern, " ") {
+			out = append(out, strings.TrimSuffix(r.pattern, "{$}"))
+		}
+	}
+	slices.Sort(out)
+	return out
+}
+
+func (s *Server) page(w http.ResponseWriter, _ *http.Request) {
+	w.Header().Set("Content-Type", "text/html; charset=utf-8")
+	_, _ = w.Write(IndexPage()) // who asked may have gone
+}
+
+func (s *Server) static(w http.ResponseWriter, r *http.Request) { Assets().ServeHTTP(w, r) }
+
+func (s *Server) nothing(w http.ResponseWriter, _ *http.Request) {
+	refuse(w, http.StatusNotFound, "request.route")
+}

@@ -1,0 +1,57 @@
+package web
+
+import (
+	"context"
+	"errors"
+	"log/slog"
+
+	"sley/internal/app"
+)
+
+// Running is how a book is served.
+type Running struct {
+	Program  string
+	Log      *slog.Logger
+	Token    string               // what requests must carry, where no window carries another
+	Announce func(address string) // called once the page can be opened
+}
+
+// Run serves a book until the context ends. It takes the port that the book remembers, or
+// any where that is busy, and the token of a sley that was killed, since its windows are
+// still open. Meanwhile it keeps the copy of the day, and the lists up to date.
+func Run(ctx context.Context, book *app.OpenBook, how Running) error {
+	if left := book.LeftToken(); left != "" {
+		how.Token = left
+	}
+	remembered, err := book.RememberedPort(ctx)
+	if err != nil {
+		return err
+	}
+	on, err := Listen(ctx, remembered)
+	if err != nil {
+		return err
+	}
+	port := PortOf(on)
+	if remembered == "" {
+		err = book.RememberPort(ctx, port)
+	}
+	address := Address(port, how.Token)
+	if err := errors.Join(err, book.Serving(address, how.Token)); err != nil {
+		return errors.Join(err, on.Close())
+	}
+	server := New(Asked{
+		Book: book.Studio, Place: book.Path(), Token: how.Token, Program: how.Program, Log: how.Log,
+		Check: book.Check, Copy: book.KeepToday,
+	}, port)
+	tending, stop := context.WithCancel(ctx)
+	tended := make(chan struct{})
+	go func() {
+		defer close(tended)
+		book.Tend(tending, func(err error) { server.Log.Warn("in the background", "error", err) })
+	}()
+	how.Announce(address)
+	err = server.Serve(ctx, on)
+	stop()
+	<-tended
+	return err
+}
