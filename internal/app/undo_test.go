@@ -270,7 +270,7 @@ func (w *twin) do(p step) (code string) {
 // TestUndoAgreesWithItsTwin: any sequence of edits, undos and redos by two windows ends
 // where the twin ends, step by step.
 func TestUndoAgreesWithItsTwin(t *testing.T) {
-	s := openStudio(t)
+	s := inMemory()
 	rapid.Check(t, func(r *rapid.T) {
 		yarn := addYarn(t, s, "white")
 		w := &twin{pile: []done{{left, ""}}}
