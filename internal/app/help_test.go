@@ -2,10 +2,12 @@ package app_test
 
 import (
 	"context"
+	"regexp"
 	"slices"
 	"strings"
 
 	"sley/internal/app"
+	"sley/internal/face/present"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/record"
 )
@@ -135,7 +137,15 @@ func wantCodes(t tb, what string, list *problem.List, want ...string) {
 	if got := codesOf(list); !slices.Equal(got, want) {
 		t.Errorf("%s: problems %q, want %q", what, got, want)
 	}
+	for _, p := range list.All() {
+		if left := unfilled.FindString(present.Problem(p)); left != "" {
+			t.Errorf("%s: the words of %s name %s, which the problem does not have", what, p.Code, left)
+		}
+	}
 }
+
+// unfilled is a name in braces that nothing of the problem stood for.
+var unfilled = regexp.MustCompile(`\{[a-z]+\}`)
 
 // wantRefused is a change that was refused with those problems, and wrote nothing.
 func wantRefused(t tb, what string, s *app.Studio, id record.ID, before int, saved app.Saved, err error, want ...string) {

@@ -2,6 +2,10 @@ package cli
 
 import (
 	"context"
+	"encoding/json"
+	"errors"
+
+	"github.com/spf13/cobra"
 
 	"sley/internal/app"
 	"sley/internal/face/present"
@@ -10,12 +14,17 @@ import (
 
 // editTasks make new versions of documents.
 func editTasks(w World) []task {
+	var wif string
 	return []task{
 		{
-			use: "set KIND NAME KEY=VALUE...", least: 3, most: -1, short: "Change values of a document, all at once",
-			long:    " Keys are paths as a plan\nfile has them, warp.sett or pieces[0].length; an empty value takes the key away.\nA value that cannot be read yet is kept as it stands, and told.",
-			example: "  sley book set warp \"Galley towels\" warp.sett=\"22 epi\"\n  sley book set yarn \"cottolin, white\" note=", complete: w.kindAndName(false),
-			run: runSet,
+			use: "set KIND NAME KEY=VALUE...", least: 2, most: -1, short: "Change values of a document, all at once",
+			long:    " Keys are paths as a plan\nfile has them, warp.sett or pieces[0].length; an empty value takes the key away.\nA value that cannot be read yet is kept as it stands, and told. --wif puts another\ninterchange text in the place of a draft, or of the draft that a warp points to.",
+			example: "  sley book set warp \"Galley towels\" warp.sett=\"22 epi\"\n  sley book set yarn \"cottolin, white\" note=\n  sley book set draft Rosepath --wif rosepath.wif", complete: w.kindAndName(false),
+			flags: func(c *cobra.Command) {
+				c.Flags().StringVar(&wif, "wif", "", "a file that holds the draft from now on")
+				must(c.RegisterFlagCompletionFunc("wif", interchangeFiles))
+			},
+			run: func(ctx context.Context, d desk, args []string) error { return d.set(ctx, args, wif) },
 		},
 		{
 			use: "remove KIND NAME", least: 2, most: 2, short: "Remove a document; all of it stays in the book, and it can be brought back",
@@ -41,8 +50,18 @@ func editTasks(w World) []task {
 	}
 }
 
-func runSet(ctx context.Context, d desk, args []string) error {
+func interchangeFiles(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
+	return []string{"wif"}, cobra.ShellCompDirectiveFilterFileExt
+}
+
+func (d desk) set(ctx context.Context, args []string, wif string) error {
 	sets, err := setsOf(args[2:])
+	if err == nil && len(sets) == 0 && wif == "" {
+		err = stop{code: exitUsage, err: errors.New("say what to set: KEY=VALUE, as warp.sett=\"22 epi\", or --wif FILE")}
+	}
+	if err == nil && wif != "" {
+		sets, err = d.withDraft(args[0], sets, wif)
+	}
 	if err != nil {
 		return err
 	}
@@ -53,6 +72,19 @@ func runSet(ctx context.Context, d desk, args []string) error {
 		}
 		return d.saved(ctx, o.Studio, card.Kind, card.Version, done)
 	})
+}
+
+// withDraft sets the draft that a file holds as well; only drafts and warps have one.
+func (d desk) withDraft(kind string, sets []app.Set, file string) ([]app.Set, error) {
+	if k, err := kindOf(kind); err != nil || k != record.Draft && k != record.Warp {
+		return nil, stop{code: exitUsage, err: errors.New("--wif: only drafts and warps hold a draft")}
+	}
+	text, err := planText(d.World, file)
+	if err != nil {
+		return nil, err
+	}
+	said, err := json.Marshal(string(text))
+	return append(sets, app.Set{Path: "wif", Value: said}), err
 }
 
 // versioned is what a studio does to a document of a version, for a window.

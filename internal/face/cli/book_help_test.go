@@ -17,6 +17,7 @@ import (
 // before is what must be so before the examples of a command can be run: commands on a
 // book that holds the demo.
 var before = map[string][]string{
+	"set":        {"draft convert book:Rosepath -o rosepath.wif"},
 	"add draft":  {"draft convert book:Rosepath -o towels.wif"},
 	"bring-back": {"book remove draft Rosepath"},
 	"undo":       {`book set warp "Galley towels" note=x`},

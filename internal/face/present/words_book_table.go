@@ -14,7 +14,7 @@ var bookWords = map[string]words{
 	"undo.others": {"what was done last was done elsewhere", "undo takes back only what was done here", "look at the history, and return to the version that is wanted"},
 	"redo.none":   {"there is nothing to redo here", "", "look at the history, and return to the version that is wanted"},
 
-	"warp.frozen":      {"work on this warp began, and \"{read}\" here would be another plan than \"{was}\"", "the plan is kept as it was when work began, so that sheets and loom agree", "say under amendments what stands on the loom, or cancel the start"},
+	"warp.frozen":      {"work on this warp began, and this value of its plan changes no more", "the plan is kept as it was when work began, so that sheets and loom agree", "say under [built] what stands on the loom, or cancel the start"},
 	"warp.started":     {"work on this warp began already", "", "amend it, or cancel the start and begin anew"},
 	"warp.not-started": {"work on this warp has not begun", "", "start it first; until then the plan itself is changed"},
 	"warp.on-the-loom": {"the warp \"{read}\" is on the loom", "", "log it as finished, or cancel its start, and remove it then"},
