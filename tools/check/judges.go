@@ -16,6 +16,7 @@ var judges = []judge{
 	{"pdffonts", "poppler-utils"},
 	{"pdftotext", "poppler-utils"},
 	{"pdftoppm", "poppler-utils"},
+	{"strace", "strace"},
 }
 
 // checkJudges sees to the programs before the tests ask for them: where CI is set

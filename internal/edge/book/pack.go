@@ -49,12 +49,20 @@ func encoderFor(body, base []byte) (*zstd.Encoder, error) {
 	if len(base) == 0 {
 		return plainEncoder()
 	}
+	level := zstd.SpeedDefault
+	if len(body)+len(base) < quickBelow {
+		level = zstd.SpeedFastest
+	}
 	return zstd.NewWriter(
-		nil, zstd.WithEncoderConcurrency(1), zstd.WithEncoderLevel(zstd.SpeedDefault),
+		nil, zstd.WithEncoderConcurrency(1), zstd.WithEncoderLevel(level),
 		zstd.WithWindowSize(windowFor(len(body)+len(base))), zstd.WithEncoderCRC(true),
 		zstd.WithEncoderDictRaw(baseID, base),
 	)
 }
+
+// quickBelow is a size, of body and base in bytes, below which the smaller tables of the
+// quick level find as much: the large ones take longer to set up than all the rest.
+const quickBelow = 64 << 10
 
 // windowFor is the smallest window that zstd takes for so many bytes.
 func windowFor(n int) int {
