@@ -15,10 +15,11 @@ const mostBody = 64 << 20
 // baseID names the base inside a pressed body, so that none is opened without it.
 const baseID = 1
 
-// Bodies without a base share one encoder and one decoder, which are slow to make.
+// Bodies without a base share one encoder and one decoder, which are slow to make. Whole
+// versions of a large draft are few and most of what it takes: they are pressed harder.
 var (
 	plainEncoder = sync.OnceValues(func() (*zstd.Encoder, error) {
-		return zstd.NewWriter(nil, zstd.WithEncoderLevel(zstd.SpeedDefault), zstd.WithEncoderCRC(true))
+		return zstd.NewWriter(nil, zstd.WithEncoderLevel(zstd.SpeedBetterCompression), zstd.WithEncoderCRC(true))
 	})
 	plainDecoder = sync.OnceValues(func() (*zstd.Decoder, error) {
 		return zstd.NewReader(nil, zstd.WithDecoderMaxMemory(mostBody))
