@@ -15,7 +15,7 @@ func TestMissingJudgesAreNamedWithTheCommand(t *testing.T) {
 func TestMissingJudgesFailOnlyWhereCIIsSet(t *testing.T) {
 	j, out := testJob(t)
 	t.Setenv("PATH", t.TempDir())
-	if err := checkJudges(j); err != nil || !strings.Contains(out.String(), "apt-get install -y qpdf poppler-utils") {
+	if err := checkJudges(j); err != nil || !strings.Contains(out.String(), "apt-get install -y qpdf poppler-utils strace") {
 		t.Errorf("at home: %v, said %q", err, out)
 	}
 	j.ci = true

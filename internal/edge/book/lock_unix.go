@@ -5,6 +5,7 @@ package book
 import (
 	"errors"
 	"os"
+	"path/filepath"
 
 	"golang.org/x/sys/unix"
 )
@@ -14,6 +15,14 @@ var errReadOnlyFS error = unix.EROFS
 
 // isFull reports whether the disk, or what we may use of it, is full.
 func isFull(err error) bool { return errors.Is(err, unix.ENOSPC) || errors.Is(err, unix.EDQUOT) }
+
+// mayUse reports whether we may read and write a file or, where there is none, make it.
+func mayUse(path string) bool {
+	if _, err := os.Lstat(path); err != nil {
+		path = filepath.Dir(path)
+	}
+	return unix.Access(path, unix.R_OK|unix.W_OK) == nil
+}
 
 // lockFile takes the system's lock on the whole file, or fails with errHeld.
 func lockFile(file *os.File) error {

@@ -13,6 +13,12 @@ var errReadOnlyFS error = windows.ERROR_WRITE_PROTECT
 // isFull reports whether the disk is full.
 func isFull(err error) bool { return errors.Is(err, windows.ERROR_DISK_FULL) }
 
+// mayUse reports whether a file may be written; where there is none, it may be made.
+func mayUse(path string) bool {
+	info, err := os.Stat(path)
+	return err != nil || info.Mode().Perm()&0o200 != 0
+}
+
 // lockedAt is the byte that is locked: Windows lets nobody read what is locked, and
 // what the file says must be read.
 const lockedAt = 1 << 30
