@@ -206,11 +206,11 @@ func (s *Studio) AddDraft(ctx context.Context, window string, from Source) (Save
 	if d == nil {
 		return refused(list), nil
 	}
-	b := &body{Name: d.Draft.Name, WIF: &text{interchangeName(from.Name), string(d.asText(from))}}
-	if strings.TrimSpace(b.Name) == "" {
+	b := &body{WIF: &text{interchangeName(from.Name), string(d.asText(from))}}
+	b.Name = clipped(strings.TrimSpace(strings.Map(printable, d.Draft.Name)))
+	if b.Name == "" {
 		b.Name = calledAs(from.Name, "draft")
 	}
-	b.Name = clipped(strings.TrimSpace(strings.Map(printable, b.Name)))
 	saved, err := s.keep(ctx, fresh{kind: record.Draft, body: b, window: window})
 	if err == nil {
 		saved.Problems = list

@@ -29,8 +29,8 @@ func numbered() func() string {
 	return func() string { return fmt.Sprintf("id-%08d", n.Add(1)) }
 }
 
-// openStudio is a studio on a new book.
-func openStudio(t testing.TB) *app.Studio {
+// openFile is a new book.
+func openFile(t testing.TB) *book.Book {
 	t.Helper()
 	b, err := book.Open(context.Background(), book.Asked{
 		Path: filepath.Join(t.TempDir(), "book.sley"), Now: clock(), Create: true,
@@ -39,7 +39,13 @@ func openStudio(t testing.TB) *app.Studio {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { b.Close() })
-	return app.NewStudio(b, clock(), numbered(), "test")
+	return b
+}
+
+// openStudio is a studio on a new book.
+func openStudio(t testing.TB) *app.Studio {
+	t.Helper()
+	return app.NewStudio(openFile(t), clock(), numbered(), "test")
 }
 
 // withDemo is a studio whose book holds the demo.

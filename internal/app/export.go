@@ -176,10 +176,20 @@ func slug(name string) string {
 			break
 		}
 	}
-	if text := strings.Trim(out.String(), "-"); text != "" {
-		return text
+	text := strings.Trim(out.String(), "-")
+	switch {
+	case text == "":
+		return "unnamed"
+	case slices.Contains(devices, text):
+		return text + "-"
 	}
-	return "unnamed"
+	return text
+}
+
+// devices are names that some systems keep for themselves, whatever the ending.
+var devices = []string{
+	"con", "prn", "aux", "nul", "com1", "com2", "com3", "com4", "com5", "com6", "com7", "com8", "com9",
+	"lpt1", "lpt2", "lpt3", "lpt4", "lpt5", "lpt6", "lpt7", "lpt8", "lpt9",
 }
 
 func (x *exporting) history(d record.Document, file string) error {

@@ -8,6 +8,9 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
+	"maps"
+	"slices"
+	"strings"
 
 	"sley/internal/edge/planfile"
 	"sley/internal/edge/wif"
@@ -31,7 +34,9 @@ type Imported struct {
 // When anything is wrong with the folder, or a document went two ways, the list says all
 // of it and nothing is written.
 func (s *Studio) Import(ctx context.Context, window string, folder fs.FS) (Imported, *problem.List, error) {
-	in := &importing{s: s, folder: folder, window: window, list: &problem.List{}, ids: map[string]record.ID{}}
+	in := &importing{
+		s: s, folder: folder, window: window, list: &problem.List{}, ids: map[string]record.ID{}, touched: map[record.ID]bool{},
+	}
 	in.read()
 	if in.list.Failed() {
 		return Imported{}, in.list, nil
@@ -57,6 +62,7 @@ type importing struct {
 	events  []exportedEvent
 	frozen  []exportedFrozen
 	ids     map[string]record.ID // by mark
+	touched map[record.ID]bool   // documents that something was written of
 	done    Imported
 	changed []Changed
 }
@@ -98,12 +104,18 @@ func (in *importing) json(name string, to any) bool {
 	}
 	d := json.NewDecoder(bytes.NewReader(data))
 	d.DisallowUnknownFields()
-	if err := d.Decode(to); err != nil {
-		in.list.Fail("import.json", name, name, problem.Args{"error": err.Error()})
-		return false
+	err := d.Decode(to)
+	if err == nil && d.More() {
+		err = errMore
 	}
-	return true
+	if err != nil {
+		in.list.Fail("import.json", name, name, problem.Args{"error": err.Error()})
+	}
+	return err == nil
 }
+
+// errMore is what a file of JSON has that goes on behind its end.
+var errMore = errors.New("more stands behind its end")
 
 // read reads the whole folder before anything is written.
 func (in *importing) read() {
@@ -114,18 +126,41 @@ func (in *importing) read() {
 		in.list.Fail("import.format", indexFile, fmt.Sprint(in.index.Format), problem.Args{"most": ExportFormat})
 		return
 	}
-	in.json(eventsFile, &in.events)
-	in.json(frozenFile, &in.frozen)
-	marks := map[string]bool{}
+	kinds := in.documents()
+	whole := in.json(eventsFile, &in.events)
+	whole = in.json(frozenFile, &in.frozen) && whole && len(kinds) == len(in.index.Documents)
 	for _, d := range in.index.Documents {
-		if marks[d.Mark] || len(d.Mark) < 8 || len(d.Mark) > 64 || !known(string(d.Kind), record.Kinds()) {
-			in.list.Fail("import.document", indexFile, d.Mark, nil)
-		}
-		marks[d.Mark] = true
 		history, bodies := in.versions(d)
 		in.history, in.bodies = append(in.history, history), append(in.bodies, bodies)
 	}
-	in.readEvents(marks)
+	if whole {
+		in.readEvents(kinds)
+		in.readFrozen(kinds)
+	}
+}
+
+// documents looks whether the list of documents can be right, and gives the kinds of
+// those that can, by mark. Marks are names of files: of letters, digits and hyphens.
+func (in *importing) documents() map[string]record.Kind {
+	kinds := map[string]record.Kind{}
+	files := map[string]bool{}
+	for _, d := range in.index.Documents {
+		if kinds[d.Mark] != "" || files[d.File] || !isMark(d.Mark) || !known(string(d.Kind), record.Kinds()) {
+			in.list.Fail("import.document", indexFile, d.Mark, nil)
+			continue
+		}
+		kinds[d.Mark], files[d.File] = d.Kind, true
+	}
+	return kinds
+}
+
+func isMark(text string) bool {
+	for _, c := range text {
+		if c != '-' && (c < '0' || c > '9') && (c < 'a' || c > 'z') && (c < 'A' || c > 'Z') {
+			return false
+		}
+	}
+	return len(text) >= 8 && len(text) <= 64
 }
 
 func known[K ~string](word string, all []K) bool {
@@ -150,7 +185,7 @@ func (in *importing) versions(d indexed) ([]told, []string) {
 			_, err := openBody([]byte(now))
 			ok = err == nil
 		}
-		if !ok || !known(string(t.Act), record.Acts()) || len(t.Window) > 64 {
+		if !ok || !t.canBe(i) {
 			in.list.Fail("import.version", d.History, fmt.Sprint(t.Number), nil)
 			return nil, nil
 		}
@@ -160,6 +195,14 @@ func (in *importing) versions(d indexed) ([]told, []string) {
 		in.list.Fail("import.version", d.History, "", nil)
 	}
 	return history, bodies
+}
+
+// canBe says whether a version can be the one at that place in a history: only the first
+// was added, and only undo and redo go to an earlier state.
+func (t told) canBe(at int) bool {
+	back := t.Act == record.Undo || t.Act == record.Redo
+	return known(string(t.Act), record.Acts()) && len(t.Window) <= 64 &&
+		(t.Act == record.Add) == (at == 0) && back == (t.State < t.Number)
 }
 
 // untell gives the body of a version from those before.
@@ -181,25 +224,68 @@ func untell(t told, at int, before []string) (string, bool) {
 	return last[:t.Begins] + *t.Between + last[len(last)-t.Ends:], true
 }
 
-// readEvents looks whether what happened happened to documents of the folder.
-func (in *importing) readEvents(marks map[string]bool) {
-	ids := map[string]bool{}
+// readEvents looks whether what happened can have happened to the documents of the folder.
+func (in *importing) readEvents(kinds map[string]record.Kind) {
+	before := map[string]exportedEvent{}
 	for _, e := range in.events {
-		switch {
-		case !marks[e.Document] || e.Warp != "" && !marks[e.Warp]:
-			in.list.Fail("import.event", eventsFile, e.ID, nil)
-		case !known(e.What, e.Topic.Whats()) || len(e.ID) < 8 || len(e.ID) > 64 || e.Cancels != "" && !ids[e.Cancels]:
-			in.list.Fail("import.event", eventsFile, e.ID, nil)
-		case e.Amount.Length < 0 || e.Amount.Mass < 0 || e.Amount.Length > 0 && e.Amount.Mass > 0 || e.Place < 0 || e.Minutes < 0:
+		_, twice := before[e.ID]
+		cancelled, earlier := before[e.Cancels]
+		wrong := twice || len(e.ID) < 8 || len(e.ID) > 64 || !e.fits(kinds) ||
+			e.Cancels != "" && (!earlier || cancelled.Document != e.Document || cancelled.Topic != e.Topic)
+		if wrong {
 			in.list.Fail("import.event", eventsFile, e.ID, nil)
 		}
-		ids[e.ID] = true
+		before[e.ID] = e
+	}
+}
+
+// fits says whether an entry is one that its document can have.
+func (e exportedEvent) fits(kinds map[string]record.Kind) bool {
+	of := record.Warp
+	if e.Topic == record.Stock {
+		of = record.Yarn
+	}
+	return kinds[e.Document] == of && (e.Warp == "" || kinds[e.Warp] == record.Warp) && known(e.What, e.Topic.Whats()) &&
+		e.Amount.Length >= 0 && e.Amount.Mass >= 0 && (e.Amount.Length == 0 || e.Amount.Mass == 0) && e.Place >= 0 && e.Minutes >= 0
+}
+
+// isStart says whether an entry says that work began.
+func (e exportedEvent) isStart() bool { return e.What == record.Started && e.Cancels == "" }
+
+// readFrozen looks whether each start has the plan that was frozen then, and each plan
+// its start.
+func (in *importing) readFrozen(kinds map[string]record.Kind) {
+	starts := map[string]string{} // the warp, by the entry
+	for _, e := range in.events {
+		if e.isStart() {
+			starts[e.ID] = e.Document
+		}
+	}
+	versions := map[string]int{}
+	for i, d := range in.index.Documents {
+		versions[d.Mark] = len(in.bodies[i])
 	}
 	for _, f := range in.frozen {
-		if !marks[f.Warp] || !ids[f.Event] {
+		warp, ok := starts[f.Event]
+		if !ok || warp != f.Warp || !f.opens() || f.Version < 1 || versions[warp] > 0 && f.Version > versions[warp] {
 			in.list.Fail("import.event", frozenFile, f.Event, nil)
 		}
+		if warp == f.Warp {
+			delete(starts, f.Event)
+		}
 	}
+	for _, e := range in.events {
+		if _, left := starts[e.ID]; left && e.isStart() {
+			in.list.Fail("import.event", eventsFile, e.ID, nil)
+		}
+	}
+}
+
+// opens says whether a frozen plan and its numbers can be read.
+func (f exportedFrozen) opens() bool {
+	_, err := openBody(f.Body)
+	var nodes []frozenNode
+	return err == nil && json.Unmarshal(f.Nodes, &nodes) == nil
 }
 
 // into writes what was read into the book.
@@ -215,12 +301,35 @@ func (in *importing) into(w record.Writer) ([]Changed, error) {
 	if err := in.happened(w); err != nil {
 		return nil, err
 	}
-	for name, value := range in.index.Settings {
-		if err := w.Set(name, value); err != nil {
+	for i, d := range in.index.Documents {
+		if err := in.takeEdited(w, d, in.bodies[i]); err != nil {
 			return nil, err
 		}
 	}
+	if in.list.Failed() {
+		return nil, errRefused
+	}
+	if err := in.settings(w); err != nil {
+		return nil, err
+	}
 	return in.changed, in.cards(w)
+}
+
+// settings takes those that the book has not, and none that belongs to another place.
+func (in *importing) settings(w record.Writer) error {
+	have, err := w.Settings()
+	if err != nil {
+		return err
+	}
+	for name, value := range in.index.Settings {
+		if have[name] != "" || slices.Contains(leftOut, name) {
+			continue
+		}
+		if err := w.Set(name, value); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // document adds a document, or the versions that the book has not.
@@ -236,6 +345,7 @@ func (in *importing) document(w record.Writer, d indexed, history []told, bodies
 		}
 	}
 	first := bodyOf(bodies[0])
+	written := in.done.Added + in.done.Updated
 	if have == 0 {
 		in.done.Added++
 		card := record.Card{Name: nameOr(first.name(d.Kind)), Sort: sortKey(first.name(d.Kind))}
@@ -250,7 +360,8 @@ func (in *importing) document(w record.Writer, d indexed, history []told, bodies
 		in.done.Same++
 	}
 	in.ids[d.Mark] = on.ID
-	return in.later(w, on.ID, d, have, history, bodies)
+	in.touched[on.ID] = in.done.Added+in.done.Updated > written
+	return in.later(w, on.ID, d.Kind, have, history, bodies)
 }
 
 func bodyOf(data string) *body { return mustOpen([]byte(data)) }
@@ -269,26 +380,74 @@ func (in *importing) version(id record.ID, number int, t told, data string) reco
 	}
 }
 
-// later appends the versions that the book has not, and what was edited in the folder.
-func (in *importing) later(w record.Writer, id record.ID, d indexed, have int, history []told, bodies []string) error {
+// later appends the versions that the book has not.
+func (in *importing) later(w record.Writer, id record.ID, kind record.Kind, have int, history []told, bodies []string) error {
 	for n := have + 1; n <= len(bodies); n++ {
-		name := bodyOf(bodies[n-1]).name(d.Kind)
+		name := bodyOf(bodies[n-1]).name(kind)
 		card := record.Card{Name: nameOr(name), Sort: sortKey(name)}
 		if err := w.Append(in.version(id, n, history[n-1], bodies[n-1]), card); err != nil {
 			return err
 		}
 	}
+	return nil
+}
+
+// takeEdited takes what was edited in the folder as the next version. Where the book
+// went on otherwise since, or the warp is on the loom, that is a problem: neither may be
+// lost. An edit that the book took before is not taken again.
+func (in *importing) takeEdited(w record.Writer, d indexed, bodies []string) error {
 	edited, ok := in.edited(d, bodyOf(bodies[len(bodies)-1]))
 	if !ok {
 		return nil
 	}
-	on, err := w.Document(id)
-	if err != nil || string(edited.bytes()) == string(on.Body) {
+	on, err := w.Document(in.ids[d.Mark])
+	if err != nil {
 		return err
 	}
-	in.done.Edited = append(in.done.Edited, d.File)
-	_, _, err = in.s.append(w, on, edited, record.Edit, in.window)
-	return err
+	taken, err := in.tookBefore(w, on, len(bodies), string(edited.bytes()))
+	switch {
+	case err != nil || taken:
+		return err
+	case on.Version > len(bodies):
+		in.list.Fail("import.two-ways", d.File, d.Name, problem.Args{"have": on.Version, "folder": len(bodies)})
+		return nil
+	}
+	return in.append(w, on, edited, d.File)
+}
+
+// tookBefore says whether a version from that of the folder on has that body.
+func (in *importing) tookBefore(w record.Reader, on record.Document, from int, edited string) (bool, error) {
+	for n := from; n <= on.Version; n++ {
+		data, err := w.Body(on.ID, n)
+		if err != nil || string(data) == edited {
+			return err == nil, err
+		}
+	}
+	return false, nil
+}
+
+// append writes an edited document as the next version. What was removed stays so.
+func (in *importing) append(w record.Writer, on record.Document, edited *body, file string) error {
+	v := record.Version{
+		Document: on.ID, Number: on.Version + 1, At: in.s.moment(), Window: in.window, Act: record.Edit,
+		State: on.Version + 1, Removed: on.Removed, Body: edited.bytes(),
+	}
+	if on.Kind == record.Warp {
+		_, begun, err := started(w, on.ID)
+		if err != nil {
+			return err
+		}
+		if begun {
+			v.Act = record.Amend
+			in.list.Append(edited.onlyAmends(on.Body))
+		}
+	}
+	if in.list.Failed() {
+		return nil
+	}
+	in.done.Edited = append(in.done.Edited, file)
+	in.touched[on.ID] = true
+	return in.s.appendVersion(w, on, v, edited)
 }
 
 // common is how many versions the book and the folder share; below 0 where they went two
@@ -317,7 +476,7 @@ func (in *importing) common(w record.Reader, on record.Document, d indexed, hist
 // edited is the body of a document whose readable file says something else than its
 // newest version in the folder.
 func (in *importing) edited(d indexed, last *body) (*body, bool) {
-	name := d.File[:max(0, len(d.File)-len(ending(d.Kind)))]
+	name := strings.TrimSuffix(d.File, ending(d.Kind))
 	changed := false
 	for file, was := range last.files(d.Kind, name) {
 		now, ok := in.file(file)
@@ -351,15 +510,31 @@ func (b *body) takeFile(kind record.Kind, file string, data []byte, list *proble
 			b.Plan = tree.JSON()
 		}
 	default:
-		other, err := openBody(data)
+		other, err := openEdited(data)
 		if err != nil {
 			list.Fail("import.json", file, file, problem.Args{"error": err.Error()})
 			return
 		}
 		checkName(other.name(kind), file, list)
-		list.Append(other.check(kind))
+		for _, p := range other.check(kind).All() {
+			p.Place = problem.Place{File: file}
+			list.Add(p)
+		}
 		*b = *other
 	}
+}
+
+// openEdited reads a document that a person edited: nothing in it is ignored.
+func openEdited(data []byte) (*body, error) {
+	d := json.NewDecoder(bytes.NewReader(data))
+	d.DisallowUnknownFields()
+	if err := d.Decode(&body{}); err != nil {
+		return nil, err
+	}
+	if d.More() {
+		return nil, errMore
+	}
+	return openBody(data)
 }
 
 // happened adds the events and the frozen plans that the book has not.
@@ -378,6 +553,7 @@ func (in *importing) happened(w record.Writer) error {
 			return err
 		}
 		in.done.Events++
+		in.touched[event.Document] = true
 	}
 	for _, f := range in.frozen {
 		have, err := w.Frozen(in.ids[f.Warp])
@@ -417,7 +593,10 @@ func frozenAlready(have []record.Frozen, event string) bool {
 
 // cards finds anew what documents are listed by, now that all that happened is there.
 func (in *importing) cards(w record.Writer) error {
-	for _, id := range in.ids {
+	for _, id := range slices.Sorted(maps.Keys(in.touched)) {
+		if !in.touched[id] {
+			continue
+		}
 		d, err := w.Document(id)
 		if err != nil {
 			return err

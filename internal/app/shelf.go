@@ -19,16 +19,52 @@ const (
 
 // Use copies a yarn, a loom or a draft from its shelf into a warp, in the place of what
 // stands there; a yarn goes under the name that it has in the plan. The copy is the
-// warp's own, and says where it came from. From, not 0, is the version of it on the
-// shelf that is copied, else the newest.
+// warp's own, and says where it came from. Trouble: NotFound where e is of no warp.
 func (s *Studio) Use(ctx context.Context, e Edit, part string, shelf record.ID) (Saved, error) {
 	d, err := s.document(ctx, shelf)
+	if err == nil {
+		err = s.mustBeWarp(ctx, e.ID)
+	}
 	if err != nil {
 		return Saved{}, err
 	}
 	return s.change(ctx, e, record.Edit, func(b *body, _ record.Kind) *problem.List {
 		return b.use(part, d)
 	})
+}
+
+// mustBeWarp fails for a document that is no warp: it has no parts.
+func (s *Studio) mustBeWarp(ctx context.Context, id record.ID) error {
+	return s.read(ctx, func(r record.Reader) error { return isWarp(r, id) })
+}
+
+func isWarp(r record.Reader, id record.ID) error {
+	d, err := r.Card(id)
+	if err == nil && d.Kind != record.Warp {
+		err = &record.Trouble{Code: record.NotFound, Found: string(record.Warp)}
+	}
+	return err
+}
+
+// kindOfPart is what on a shelf a part of a warp can be; false where it is no part.
+func kindOfPart(part string) (record.Kind, bool) {
+	steps, err := problem.ParsePath(part)
+	switch {
+	case part == loomPart:
+		return record.Loom, true
+	case part == draftPart:
+		return record.Draft, true
+	case err == nil && len(steps) == 2 && steps[0].Key == "yarns" && steps[1].Key != "":
+		return record.Yarn, true
+	}
+	return "", false
+}
+
+// noPart refuses what is no part of a warp, or none that such a document can be.
+func noPart(part, kind string) *problem.List {
+	list := &problem.List{}
+	list.Fail("shelf.part", part, part, problem.Args{"kind": kind, "valid": []string{"yarns.NAME", loomPart, draftPart}})
+	return list
 }
 
 func (s *Studio) document(ctx context.Context, id record.ID) (record.Document, error) {
@@ -42,7 +78,9 @@ func (s *Studio) document(ctx context.Context, id record.ID) (record.Document, e
 
 // use copies a document of a shelf into the body of a warp.
 func (b *body) use(part string, d record.Document) *problem.List {
-	list := &problem.List{}
+	if kind, ok := kindOfPart(part); !ok || kind != d.Kind {
+		return noPart(part, string(d.Kind))
+	}
 	from, err := openBody(d.Body)
 	if err != nil {
 		return unread(part, err)
@@ -51,23 +89,20 @@ func (b *body) use(part string, d record.Document) *problem.List {
 	if err != nil {
 		return unread("", err)
 	}
-	switch {
-	case d.Kind == record.Loom && part == loomPart:
+	switch d.Kind {
+	case record.Loom:
 		err = copyLoom(tree, from)
-	case d.Kind == record.Draft && part == draftPart:
+	case record.Draft:
 		copyDraft(tree, b, from)
-	case d.Kind == record.Yarn && strings.HasPrefix(part, "yarns."):
+	case record.Yarn:
 		err = graft(tree, part, from.Yarn)
-	default:
-		list.Fail("shelf.part", part, part, problem.Args{"kind": string(d.Kind), "valid": []string{"yarns.NAME", loomPart, draftPart}})
-		return list
 	}
 	if err != nil {
 		return unread(part, err)
 	}
 	b.Plan = tree.JSON()
 	b.cameFrom(part, d)
-	return list
+	return &problem.List{}
 }
 
 // graft puts a tree into a plan.
@@ -122,7 +157,8 @@ func copyDraft(tree *planfile.Document, b, from *body) {
 	mustSet(tree, "draft.wif", planfile.TextValue(from.WIF.Name))
 }
 
-// TakeNewer copies the newest version of what a part of a warp came from once more.
+// TakeNewer copies the newest version of what a part of a warp came from once more. How
+// much of a yarn the plan says is in stock stays: the shelf keeps that as entries.
 func (s *Studio) TakeNewer(ctx context.Context, e Edit, part string) (Saved, error) {
 	list := &problem.List{}
 	var from record.Document
@@ -145,7 +181,29 @@ func (s *Studio) TakeNewer(ctx context.Context, e Edit, part string) (Saved, err
 	if err != nil || list.Failed() {
 		return refused(list), err
 	}
-	return s.change(ctx, e, record.Take, func(b *body, _ record.Kind) *problem.List { return b.use(part, from) })
+	return s.change(ctx, e, record.Take, func(b *body, _ record.Kind) *problem.List { return b.renew(part, from) })
+}
+
+// renew is use of what the part came from.
+func (b *body) renew(part string, d record.Document) *problem.List {
+	was, err := b.plan()
+	if err != nil {
+		return unread("", err)
+	}
+	stock, had := was.Get(part + ".stock")
+	list := b.use(part, d)
+	if list.Failed() || !had || d.Kind != record.Yarn {
+		return list
+	}
+	now, err := b.plan()
+	if err == nil {
+		err = now.Set(part+".stock", stock)
+	}
+	if err != nil {
+		return unread(part, err)
+	}
+	b.Plan = now.JSON()
+	return list
 }
 
 func originOf(r record.Reader, id record.ID, part string) (*Origin, error) {
@@ -206,6 +264,9 @@ func (s *Studio) WhereFrom(ctx context.Context, id record.ID) ([]Whence, error) 
 // shelf's own newer version is not written over: that is a conflict. The warp then says
 // that its part came from there.
 func (s *Studio) PutOnShelf(ctx context.Context, e Edit, part, name string) (Saved, error) {
+	if err := s.mustBeWarp(ctx, e.ID); err != nil {
+		return Saved{}, err
+	}
 	b, kind, list, err := s.taken(ctx, e.ID, part)
 	if err != nil || list.Failed() {
 		return refused(list), err
@@ -253,17 +314,16 @@ func (b *body) take(part, name string) (*body, record.Kind, *problem.List, error
 		return taken, record.Draft, list, nil
 	}
 	copied, ok := tree.Part(part)
-	steps, err := problem.ParsePath(part)
+	kind, known := kindOfPart(part)
 	switch {
-	case err != nil || !ok || part != loomPart && (len(steps) != 2 || steps[0].Key != "yarns"):
-		valid := []string{"yarns.NAME", loomPart, draftPart}
-		list.Fail("shelf.part", part, part, problem.Args{"kind": "yarn, loom or draft", "valid": valid})
-		return nil, "", list, nil
-	case part == loomPart:
-		return loomForShelf(tree, copied), record.Loom, list, nil
+	case !known || !ok:
+		return nil, "", noPart(part, "yarn, loom or draft"), nil
+	case kind == record.Loom:
+		return loomForShelf(tree, copied), kind, list, nil
 	}
 	copied.Remove("stock") // the shelf keeps it as events
-	return &body{Name: steps[1].Key, Yarn: copied.JSON()}, record.Yarn, list, nil
+	steps, err := problem.ParsePath(part)
+	return &body{Name: steps[1].Key, Yarn: copied.JSON()}, kind, list, err
 }
 
 // loomForShelf is the loom of a plan, with the board its warp is wound on.

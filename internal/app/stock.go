@@ -46,6 +46,11 @@ func (s *Studio) Stocked(ctx context.Context, h Happened) (record.Event, *proble
 	if list.Failed() {
 		return e, list, nil
 	}
+	if h.Warp != 0 {
+		if err := s.mustBeWarp(ctx, h.Warp); err != nil {
+			return e, list, err
+		}
+	}
 	return e, list, s.happen(ctx, e, record.Yarn, h.Window)
 }
 
