@@ -296,7 +296,7 @@ func kept(t *testing.T, o *app.OpenBook, asked app.BookAsked) {
 	t.Helper()
 	copied := filepath.Join(filepath.Dir(asked.Path), "copy.sley")
 	today, err := o.KeepToday(t.Context())
-	if err != nil || !slices.Contains(app.Copies(asked.Path), today) {
+	if err != nil || !slices.Contains(app.Copies(asked.Path, noon), today) {
 		t.Errorf("today's copy is %q, %v", today, err)
 	}
 	yarn := addYarn(t, o.Studio, "white")
