@@ -176,6 +176,26 @@ func BenchmarkBigOpen(b *testing.B) {
 	}
 }
 
+// BenchmarkBigOpenUnclean opens it after a sley that was killed: then all of it is read.
+func BenchmarkBigOpenUnclean(b *testing.B) {
+	book := bigBook(b)
+	path := book.Path()
+	book.Close()
+	open := func() {
+		if err := os.WriteFile(lockPath(path), []byte("{}"), 0o600); err != nil {
+			b.Fatal(err)
+		}
+		book, err := Open(b.Context(), Asked{Path: path, Now: at(noon)})
+		if err != nil {
+			b.Fatal(err)
+		}
+		book.Close()
+	}
+	for b.Loop() {
+		open()
+	}
+}
+
 // BenchmarkBigAppend says how long the slowest of a hundred takes, and what memory is in use.
 func BenchmarkBigAppend(b *testing.B) {
 	book := bigBook(b)
