@@ -19,7 +19,7 @@ func (r *Reader) List(q record.Query) ([]record.Document, int, error) {
 		where += " AND (d.sort_key, d.id) > (?, ?)"
 		args = append(args, some(q.After), q.AfterID)
 	}
-	out, err := r.cardsOf("WHERE "+where+" ORDER BY d.sort_key, d.id LIMIT ?", append(args, max(q.Most, 1))...)
+	out, err := r.cardsOf(named+"WHERE "+where+" ORDER BY d.sort_key, d.id LIMIT ?", append(args, max(q.Most, 1))...)
 	return out, total, err
 }
 
@@ -92,4 +92,4 @@ func (r *Reader) Stale(kind record.Kind, engine, most int) ([]record.ID, error) 
 }
 
 // All gives every document, removed ones too, in the order they were added, without bodies.
-func (r *Reader) All() ([]record.Document, error) { return r.cardsOf("ORDER BY d.id") }
+func (r *Reader) All() ([]record.Document, error) { return r.cardsOf(cards + "ORDER BY d.id") }
