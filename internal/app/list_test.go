@@ -123,18 +123,7 @@ func TestUnitsOfYarns(t *testing.T) {
 // Facts of a large draft are left for later, and found then.
 func TestRefresh(t *testing.T) {
 	s := openStudio(t)
-	id := addRosepath(t, s)
-	d, list := app.ReadDraft(app.Source{Name: "rosepath.wif", Text: shown(t, s, id).Text})
-	if d == nil {
-		t.Fatal(codesOf(list))
-	}
-	large, err := app.ChangeDraft(d, []string{"ends-times=160", "picks-times=160"})
-	if err != nil {
-		t.Fatal(err)
-	}
-	said, _ := json.Marshal(string(app.WriteDraft(large)))
-	saved, err := s.Save(t.Context(), app.Edit{ID: id, Base: 1, Window: left, Sets: []app.Set{{Path: "wif", Value: said}}})
-	mustSaved(t, saved, err)
+	id := addLargeDraft(t, s)
 	if c := card(t, s, id); c.Facts.Of == c.Version {
 		t.Error("the facts of a large draft were found while the weaver waited")
 	}
@@ -152,6 +141,24 @@ func TestRefresh(t *testing.T) {
 	if n, err := s.Refresh(t.Context()); n != 0 || err != nil {
 		t.Errorf("again %d, %v", n, err)
 	}
+}
+
+// addLargeDraft is a draft that is edited to be large: its facts are not of its version.
+func addLargeDraft(t *testing.T, s *app.Studio) record.ID {
+	t.Helper()
+	id := addRosepath(t, s)
+	d, list := app.ReadDraft(app.Source{Name: "rosepath.wif", Text: shown(t, s, id).Text})
+	if d == nil {
+		t.Fatal(codesOf(list))
+	}
+	large, err := app.ChangeDraft(d, []string{"ends-times=160", "picks-times=160"})
+	if err != nil {
+		t.Fatal(err)
+	}
+	said, _ := json.Marshal(string(app.WriteDraft(large)))
+	saved, err := s.Save(t.Context(), app.Edit{ID: id, Base: 1, Window: left, Sets: []app.Set{{Path: "wif", Value: said}}})
+	mustSaved(t, saved, err)
+	return id
 }
 
 func TestDraftsWithoutAName(t *testing.T) {

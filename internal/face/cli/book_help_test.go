@@ -139,3 +139,48 @@ func someEntry(t *testing.T) string {
 	}
 	return stock.Events[0].ID
 }
+
+// manual is docs/book.md; each of its sections is typed on a desk of its own.
+const manual = "../../../docs/book.md"
+
+// beforeSection is what must be so before the commands of a section can be typed.
+var beforeSection = map[string][]string{
+	"When something is wrong": {"book new --demo", `book set warp "Galley towels" note=x`},
+}
+
+// TestTheManualRuns: what docs/book.md says can be typed as it stands, in its order.
+func TestTheManualRuns(t *testing.T) {
+	text, err := os.ReadFile(manual)
+	if err != nil {
+		t.Fatal(err)
+	}
+	n := 0
+	for _, section := range strings.Split(string(text), "\n## ")[1:] {
+		title, body, _ := strings.Cut(section, "\n")
+		lines := commandsIn(body)
+		n += len(lines)
+		if len(lines) == 0 {
+			continue
+		}
+		t.Run(title, func(t *testing.T) {
+			inDemo(t, false)
+			for _, line := range slices.Concat(beforeSection[title], lines) {
+				run(t, line)
+			}
+		})
+	}
+	if n < 20 {
+		t.Errorf("only %d commands were found in %s", n, manual)
+	}
+}
+
+// commandsIn gives the lines of the sh blocks of a page.
+func commandsIn(text string) []string {
+	var out []string
+	for i, block := range strings.Split(text, "```") {
+		if rest, ok := strings.CutPrefix(block, "sh\n"); ok && i%2 == 1 {
+			out = append(out, strings.Split(strings.TrimSpace(rest), "\n")...)
+		}
+	}
+	return out
+}
