@@ -40,7 +40,9 @@ func folded(text string) string {
 func small(c rune) rune {
 	least := c
 	for other := unicode.SimpleFold(c); other != c; other = unicode.SimpleFold(other) {
-		least = min(least, other)
+		if unicode.IsLetter(other) { // one of iota's forms is a mark
+			least = min(least, other)
+		}
 	}
 	return unicode.ToLower(least)
 }
