@@ -31,8 +31,8 @@ type Asked struct {
 }
 
 // mostChecked is how large a file is read whole whenever it is opened, in bytes: reading
-// one of that size takes a tenth of a second or two.
-const mostChecked = 32 << 20
+// one of that size takes two tenths of a second.
+const mostChecked = 12 << 20
 
 // Book is an open book. Its methods may be called from many goroutines.
 type Book struct {

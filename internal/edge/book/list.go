@@ -15,12 +15,18 @@ func (r *Reader) List(q record.Query) ([]record.Document, int, error) {
 	if err := r.row("SELECT count(*) FROM documents d WHERE "+where, args...).Scan(&total); err != nil {
 		return nil, 0, err
 	}
-	if q.After != nil || q.AfterID > 0 {
-		where += " AND (d.sort_key, d.id) > (?, ?)"
-		args = append(args, some(q.After), q.AfterID)
-	}
+	where, args = after(where, args, q)
 	out, err := r.cardsOf(named+"WHERE "+where+" ORDER BY d.sort_key, d.id LIMIT ?", append(args, max(q.Most, 1))...)
 	return out, total, err
+}
+
+// after adds to conditions that of a page which is not the first.
+func after(where string, args []any, q record.Query) (string, []any) {
+	if q.After == nil && q.AfterID == 0 {
+		return where, args
+	}
+	// The first of these is what the index can go straight to.
+	return where + " AND d.sort_key >= ? AND (d.sort_key, d.id) > (?, ?)", append(args, some(q.After), some(q.After), q.AfterID)
 }
 
 // conditions are those of a query, with what they are asked of.
