@@ -11,6 +11,7 @@ import (
 	"sley/examples"
 	"sley/internal/app"
 	"sley/internal/edge/book"
+	"sley/internal/edge/book/memory"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/record"
 )
@@ -47,6 +48,9 @@ func openStudio(t testing.TB) *app.Studio {
 	t.Helper()
 	return app.NewStudio(openFile(t), clock(), numbered(), "test")
 }
+
+// inMemory is a studio on a new book in memory, for what is drawn many times.
+func inMemory() *app.Studio { return app.NewStudio(memory.New(), clock(), numbered(), "test") }
 
 // withDemo is a studio whose book holds the demo.
 func withDemo(t testing.TB) *app.Studio {

@@ -6,7 +6,6 @@ import (
 	"encoding/json"
 	"fmt"
 	"maps"
-	"path/filepath"
 	"reflect"
 	"slices"
 	"strings"
@@ -363,14 +362,12 @@ func TestNamesOfFiles(t *testing.T) {
 // Whatever is done, a book goes through a folder without losing anything.
 func TestAnyBookThroughAFolder(t *testing.T) {
 	rapid.Check(t, func(r *rapid.T) {
-		s, other := openDrawn(r, t), openDrawn(r, t)
-		defer s.Close()
-		defer other.Close()
-		yarn := addYarn(r, s.Studio, "white")
+		s, other := inMemory(), inMemory()
+		yarn := addYarn(r, s, "white")
 		for range rapid.IntRange(1, 12).Draw(r, "steps") {
 			note := rapid.StringMatching(`[ -~äß☃]{1,30}`).Draw(r, "note")
 			said, _ := json.Marshal(note)
-			e := app.Edit{ID: yarn.ID, Base: card(r, s.Studio, yarn.ID).Version, Window: left, Sets: []app.Set{{Path: "note", Value: said}}}
+			e := app.Edit{ID: yarn.ID, Base: card(r, s, yarn.ID).Version, Window: left, Sets: []app.Set{{Path: "note", Value: said}}}
 			var err error
 			switch rapid.IntRange(0, 4).Draw(r, "act") {
 			case 0:
@@ -384,21 +381,10 @@ func TestAnyBookThroughAFolder(t *testing.T) {
 				r.Fatal(err)
 			}
 		}
-		out := exported(r, s.Studio)
-		imported(r, other.Studio, out)
-		wantSame(r, "imported and exported", exported(r, other.Studio), out)
+		out := exported(r, s)
+		imported(r, other, out)
+		wantSame(r, "imported and exported", exported(r, other), out)
 	})
-}
-
-// openDrawn opens a new book for one drawing of a test.
-func openDrawn(r *rapid.T, t *testing.T) *app.OpenBook {
-	o, err := app.Open(context.Background(), app.BookAsked{
-		Path: filepath.Join(t.TempDir(), "book.sley"), Now: clock(), NewID: numbered(), Program: "test", Create: true,
-	})
-	if err != nil {
-		r.Fatal(err)
-	}
-	return o
 }
 
 // sameDraft compares drafts that may be none.

@@ -149,6 +149,7 @@ func (s *Studio) Show(ctx context.Context, id record.ID) (*Shown, error) {
 type Shown struct {
 	Card
 	Text     []byte // as a plan file has it; of a draft its interchange text
+	Note     string // of a yarn, a loom, a draft; that of a warp is in its text
 	Problems *problem.List
 	Origins  []Origin
 	Started  bool
@@ -164,7 +165,7 @@ func shown(r record.Reader, id record.ID) (*Shown, error) {
 	if err != nil {
 		return nil, err
 	}
-	out := &Shown{Card: cardOf(d), Origins: b.Origins, Problems: b.problems(d.Kind)}
+	out := &Shown{Card: cardOf(d), Note: b.Note, Origins: b.Origins, Problems: b.problems(d.Kind)}
 	if out.Text, err = b.readable(d.Kind); err != nil {
 		return nil, err
 	}

@@ -94,24 +94,10 @@ func TestUndo(t *testing.T) {
 	}
 }
 
-// noteOf finds the note of a document by the search: it stands in its words.
+// noteOf is the note of a document.
 func noteOf(t tb, s *app.Studio, id record.ID) string {
 	t.Helper()
-	var found string
-	for _, note := range []string{"a", "b", "c", "d"} {
-		for _, removed := range []bool{false, true} {
-			cards, _, err := s.List(context.Background(), record.Query{Kind: record.Yarn, Words: note, Removed: removed, Most: 200})
-			if err != nil {
-				t.Fatal(err)
-			}
-			for _, c := range cards {
-				if c.ID == id {
-					found = note
-				}
-			}
-		}
-	}
-	return found
+	return shown(t, s, id).Note
 }
 
 // What a window did is undone also by a sley that was started anew.
@@ -284,7 +270,7 @@ func (w *twin) do(p step) (code string) {
 // TestUndoAgreesWithItsTwin: any sequence of edits, undos and redos by two windows ends
 // where the twin ends, step by step.
 func TestUndoAgreesWithItsTwin(t *testing.T) {
-	s := openStudio(t)
+	s := inMemory()
 	rapid.Check(t, func(r *rapid.T) {
 		yarn := addYarn(t, s, "white")
 		w := &twin{pile: []done{{left, ""}}}

@@ -66,6 +66,7 @@ type ShownJSON struct {
 	Format int `json:"format"`
 	CardJSON
 	Text     string        `json:"text"`
+	Note     string        `json:"note,omitempty"`
 	Started  bool          `json:"started,omitempty"`
 	Origins  []app.Origin  `json:"origins"`
 	Stock    *StockJSON    `json:"stock,omitempty"`
@@ -83,7 +84,7 @@ type StockJSON struct {
 // ShownJSONOf gives the shape of a document that was opened.
 func ShownJSONOf(s *app.Shown) ShownJSON {
 	return ShownJSON{
-		Format: 1, CardJSON: CardJSONOf(s.Card), Text: string(s.Text), Started: s.Started,
+		Format: 1, CardJSON: CardJSONOf(s.Card), Text: string(s.Text), Note: s.Note, Started: s.Started,
 		Origins: append([]app.Origin{}, s.Origins...), Stock: stockJSONOf(s.Stock), Problems: ProblemsJSONOf(s.Problems),
 	}
 }

@@ -98,6 +98,9 @@ func ShownText(s *app.Shown) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s\n%s %d, version %d of %s\n", legible(s.Name), KindName(s.Kind), s.ID, s.Version, moment(s.Changed))
 	b.WriteString(strings.Join(append(standing(s.Card), knownBy(s.Card)...), "\n") + "\n")
+	if s.Note != "" {
+		b.WriteString(wrap(legible(s.Note), textWidest) + "\n")
+	}
 	for _, o := range s.Origins {
 		fmt.Fprintf(&b, "%s: from the shelf, version %d there\n", o.Part, o.Version)
 	}
