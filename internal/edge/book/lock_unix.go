@@ -33,6 +33,10 @@ func lockFile(file *os.File) error {
 	return err
 }
 
+// freeLock frees the lock at once. Closing the file alone does not while a process that
+// was begun meanwhile still has it, for the moment before it becomes another program.
+func freeLock(file *os.File) { unix.Flock(int(file.Fd()), unix.LOCK_UN) }
+
 // syncFolder makes the names in a folder last.
 func syncFolder(path string) error {
 	dir, err := os.Open(path)

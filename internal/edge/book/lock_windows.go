@@ -34,5 +34,11 @@ func lockFile(file *os.File) error {
 	return err
 }
 
+// freeLock frees the lock at once: closing the file alone does so some time later.
+func freeLock(file *os.File) {
+	at := windows.Overlapped{Offset: lockedAt}
+	windows.UnlockFileEx(windows.Handle(file.Fd()), 0, 1, 0, &at)
+}
+
 // syncFolder does nothing: Windows writes names with the file.
 func syncFolder(string) error { return nil }

@@ -203,3 +203,16 @@ func unlimited(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// The lock is free when the book is closed, also while another process still has the file
+// that was locked, as one does for the moment between its beginning and its own program.
+func TestAClosedBookIsFreeAtOnce(t *testing.T) {
+	b := scratch(t)
+	other, err := syscall.Dup(int(b.lock.file.Fd()))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer syscall.Close(other)
+	b.Close()
+	open(t, b.Path())
+}

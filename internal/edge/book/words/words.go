@@ -36,11 +36,11 @@ func folded(text string) string {
 }
 
 // small is the same letter for all those that differ only in their size, final and long
-// forms among them.
+// forms among them; a mark that counts as a form of a letter is none.
 func small(c rune) rune {
 	least := c
 	for other := unicode.SimpleFold(c); other != c; other = unicode.SimpleFold(other) {
-		if unicode.IsLetter(other) { // one of iota's forms is a mark
+		if !unicode.IsMark(other) {
 			least = min(least, other)
 		}
 	}
