@@ -88,8 +88,8 @@ func TestSaveOnShelves(t *testing.T) {
 		t.Errorf("%q is\n%s", card(t, s, yarn.ID).Name, got)
 	}
 	loom := find(t, s, record.Loom, "table loom, 60 cm")
-	save(t, s, loom.ID, left, "name=table loom", "width=24 in", "winding.peg=5 mm")
-	if got := textOf(t, s, loom.ID); !strings.Contains(got, `width = "24 in"`) || !strings.Contains(got, `peg = "5 mm"`) || card(t, s, loom.ID).Name != "table loom" {
+	save(t, s, loom.ID, left, "name=table loom", "width=24 in", "winding.peg=5 cm")
+	if got := textOf(t, s, loom.ID); !strings.Contains(got, `width = "24 in"`) || !strings.Contains(got, `peg = "5 cm"`) || card(t, s, loom.ID).Name != "table loom" {
 		t.Errorf("%q is\n%s", card(t, s, loom.ID).Name, got)
 	}
 	draft := find(t, s, record.Draft, "Rosepath")

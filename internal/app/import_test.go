@@ -3,6 +3,8 @@ package app_test
 import (
 	"bytes"
 	"encoding/json"
+	"errors"
+	"io/fs"
 	"maps"
 	"strings"
 	"testing"
@@ -61,6 +63,9 @@ var damages = []struct {
 	{"more behind the list", func(t *testing.T, f fstest.MapFS) {
 		put(f, "book.json", append(bytes.Clone(f["book.json"].Data), "{}"...))
 	}, []string{"book.json import.json"}},
+	{"more behind a yarn", func(t *testing.T, f fstest.MapFS) {
+		put(f, "yarns/white.json", append(bytes.Clone(f["yarns/white.json"].Data), "}"...))
+	}, []string{"yarns/white.json import.json"}},
 	{"something unknown in the list", change("book.json", `"mark"`, `"girth": 3, "mark"`), []string{"book.json import.json"}},
 	{"something unknown in a yarn", change("yarns/white.json", `"name"`, `"girth": 3, "name"`), []string{"yarns/white.json import.json"}},
 	{"a yarn with something wrong", change("yarns/white.json", "8/2 Ne", "eight"), []string{"count count.number"}},
@@ -159,6 +164,32 @@ func TestHugeFile(t *testing.T) {
 		t.Fatal(err)
 	}
 	wantCodes(t, "huge", list, warpHistory+" import.large")
+}
+
+// failing is a folder whose file fails while it is read.
+type failing struct {
+	fs.FS
+	name string
+}
+
+func (f failing) Open(name string) (fs.File, error) {
+	file, err := f.FS.Open(name)
+	if err == nil && name == f.name {
+		file = broken{file}
+	}
+	return file, err
+}
+
+type broken struct{ fs.File }
+
+func (broken) Read([]byte) (int, error) { return 0, errors.New("the stick was pulled out") }
+
+func TestFileThatCannotBeRead(t *testing.T) {
+	_, list, err := openStudio(t).Import(t.Context(), left, failing{damagedFolder(t), yarnHistory})
+	if err != nil {
+		t.Fatal(err)
+	}
+	wantCodes(t, "a stick pulled out", list, yarnHistory+" import.unreadable")
 }
 
 // A history is told by what differs, and every version comes out of it as it was.

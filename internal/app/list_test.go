@@ -203,6 +203,47 @@ func TestAddWarp(t *testing.T) {
 	wantCodes(t, "a draft that is not there", saved.Problems, "draft.wif draft.no-folder")
 }
 
+var addTests = []struct {
+	what, name string
+	pairs      []string
+	loom       bool
+	holds      string
+	codes      []string
+}{
+	{"a yarn", "white", []string{"count=8/2 Ne", "fibre=cotton"}, false, `count = "8/2 Ne"`, nil},
+	{"a yarn of which nothing is known", " handspun ", nil, false, "", nil},
+	{"a yarn with all wrong", "", []string{"count=eight", "girth=3", "count.x=1"}, false, "", []string{"count count.number", "count.x path.through", "girth key.unknown", "name name.missing"}},
+	{"a loom", "jack", []string{"shafts=4", "width=90 cm", "winding.peg=5 cm", "note=by the window"}, true, "shafts = 4", nil},
+	{"a loom with all wrong", "jack\tloom", []string{"shafts=many", "winding.peg=5", "winding.girth=3"}, true, "", []string{
+		"name name.control", "shafts value.kind", "winding.girth key.unknown", "winding.peg length.no-unit",
+	}},
+}
+
+func TestAddToTheShelf(t *testing.T) {
+	for _, test := range addTests {
+		s := openStudio(t)
+		add, kind := s.AddYarn, record.Yarn
+		if test.loom {
+			add, kind = s.AddLoom, record.Loom
+		}
+		saved, err := add(t.Context(), left, test.name, sets(t, test.pairs...))
+		if err != nil || saved.Refused != (test.codes != nil) {
+			t.Fatalf("%s: %q, %v", test.what, codesOf(saved.Problems), err)
+		}
+		wantCodes(t, test.what, saved.Problems, test.codes...)
+		if test.codes != nil {
+			if got := names(t, s, record.Query{Kind: kind}); got != nil {
+				t.Errorf("%s: added were %q", test.what, got)
+			}
+			continue
+		}
+		mustHold(t, textOf(t, s, saved.ID), test.holds)
+		if got := card(t, s, saved.ID).Name; got != strings.TrimSpace(test.name) {
+			t.Errorf("%s is called %q", test.what, got)
+		}
+	}
+}
+
 func TestClearDemo(t *testing.T) {
 	s := withDemo(t)
 	mine := addYarn(t, s, "mine")

@@ -108,6 +108,9 @@ func TestNothingElseChangesAfterTheStart(t *testing.T) {
 		saved, err := do()
 		wantRefused(t, what, s, warp.ID, 2, saved, err, "pieces[0].count warp.frozen")
 	}
+	yarn := addYarn(t, s, "grey", "count=16/2 Ne")
+	saved, err := s.Use(t.Context(), edit(t, s, warp.ID, left), "yarns.white", yarn.ID)
+	wantRefused(t, "use", s, warp.ID, 2, saved, err, "yarns.white.count warp.frozen")
 	if now := textOf(t, s, warp.ID); now != before {
 		t.Errorf("the plan was\n%s\nand is\n%s", before, now)
 	}

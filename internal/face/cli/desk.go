@@ -177,7 +177,12 @@ var troubleExits = map[string]int{
 // troubled says why something could not be done.
 func (d desk) troubled(err error) error {
 	var s stop
-	if err == nil || errors.As(err, &s) {
+	switch {
+	case err == nil:
+		return nil
+	case errors.As(err, &s) && s.err != nil && d.asJSON && s.code != exitUsage:
+		return d.ended(s.code, s.slug, s.Error())
+	case errors.As(err, &s):
 		return err
 	}
 	if errors.Is(err, context.Canceled) {
