@@ -226,11 +226,42 @@ func BenchmarkBigAppend(b *testing.B) {
 	b.ReportMetric(float64(m.HeapInuse)/1e6, "MB/heap")
 }
 
+// Of few documents with the words each is looked up by its number.
+func TestFewFoundAreLookedUp(t *testing.T) {
+	b := scratch(t)
+	for i := range 30 {
+		add(t, b, record.Draft, fmt.Sprintf("twill %d", i), "{}")
+	}
+	err := b.read(t.Context(), func(r *Reader) error {
+		f, err := r.foundFor(record.Query{Kind: record.Draft, Words: "twill 2"})
+		if err != nil || f.ids == "" || f.none {
+			t.Errorf("%+v, %v", f, err)
+		}
+		where, _ := conditions(record.Query{Kind: record.Draft}, f)
+		where = strings.NewReplacer("d.kind = ?", "d.kind = 'draft'", "d.removed = ?", "d.removed = 0", "json_each(?)", "json_each('"+f.ids+"')").Replace(where)
+		lines, err := complaints(t.Context(), r.tx, "EXPLAIN QUERY PLAN "+f.from()+"WHERE "+where+" ORDER BY d.sort_key")
+		if err != nil || !strings.Contains(strings.Join(lines, "\n"), "SEARCH d USING INTEGER PRIMARY KEY") {
+			t.Errorf("%q, %v", lines, err)
+		}
+		found, total, err := r.List(record.Query{Kind: record.Draft, Words: "twill 2", Most: 5})
+		if len(found) != 5 || total != 11 || found[0].Name != "twill 2" || found[1].Name != "twill 20" {
+			t.Errorf("%d of %d", len(found), total)
+		}
+		if none, total, err := r.List(record.Query{Kind: record.Draft, Words: "satin", Most: 5}); len(none) > 0 || total > 0 || err != nil {
+			t.Errorf("%d of %d, %v", len(none), total, err)
+		}
+		return err
+	})
+	if err != nil {
+		t.Error(err)
+	}
+}
+
 // A list walks the index by name, which has all it filters by, and sorts nothing.
 func TestListsWalkAnIndex(t *testing.T) {
 	b := scratch(t)
 	for name, q := range lists(record.Document{ID: 5, Card: record.Card{Sort: []byte("s")}}) {
-		where, args := conditions(q)
+		where, args := conditions(q, found{match: matching(q.Words)}) // many have the words
 		plan := func(query string, args []any) string {
 			rows, err := b.reader.QueryContext(t.Context(), "EXPLAIN QUERY PLAN "+query, args...)
 			if err != nil {
