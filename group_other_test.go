@@ -17,3 +17,9 @@ func interrupt(t *testing.T, cmd *exec.Cmd) {
 	}
 	t.Skip("Ctrl+C cannot be sent here")
 }
+
+// endGroup ends what a test that failed left running.
+func endGroup(cmd *exec.Cmd) {
+	_ = cmd.Process.Kill()
+	_ = cmd.Wait()
+}

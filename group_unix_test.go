@@ -18,3 +18,9 @@ func interrupt(t *testing.T, cmd *exec.Cmd) {
 		t.Fatal(err)
 	}
 }
+
+// endGroup ends what a test that failed left running.
+func endGroup(cmd *exec.Cmd) {
+	_ = syscall.Kill(-cmd.Process.Pid, syscall.SIGKILL)
+	_ = cmd.Wait()
+}

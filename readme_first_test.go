@@ -68,6 +68,11 @@ func (d desk) begin(t *testing.T, line string) (*exec.Cmd, <-chan string) {
 	if err := cmd.Start(); err != nil {
 		t.Fatal(err)
 	}
+	t.Cleanup(func() {
+		if cmd.ProcessState == nil {
+			endGroup(cmd)
+		}
+	})
 	lines := make(chan string, 100)
 	go func() {
 		defer close(lines)
@@ -120,7 +125,9 @@ func readsTowels(t *testing.T, address string) {
 	defer answer.Body.Close()
 	data, err := io.ReadAll(answer.Body)
 	var list struct {
-		Items []struct{ Figures []struct{ Says, Value string } }
+		Items []struct {
+			Figures []struct{ Says, Value string }
+		}
 	}
 	if err != nil || json.Unmarshal(data, &list) != nil || len(list.Items) != 1 {
 		t.Fatalf("the towels: %v, %s", err, data)

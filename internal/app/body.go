@@ -6,8 +6,10 @@ import (
 	"strconv"
 
 	"sley/internal/edge/planfile"
+	"sley/internal/engine/reckon"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/record"
+	"sley/internal/trade/warp"
 )
 
 // BodyFormat is the version of the documents that this program writes, and the newest
@@ -26,6 +28,43 @@ type body struct {
 	WIF     *text           `json:"wif,omitempty"`     // of drafts, and of warps that point to one
 	Origins []Origin        `json:"origins,omitempty"` // of warps: what was copied from a shelf
 	Source  *text           `json:"source,omitempty"`  // of warps: the plan file it was, with its remarks
+
+	last *reckoned // of the plan as it was reckoned last
+}
+
+// reckoned is a plan with its numbers and problems: one action asks for them twice.
+type reckoned struct {
+	of, wif string
+	plan    *warp.Plan
+	result  *reckon.Result // nil when the plan has errors
+	list    *problem.List
+}
+
+// reckon reckons the plan of a warp, without the marks of its tape, once for each state.
+func (b *body) reckon() *reckoned {
+	wif := ""
+	if b.WIF != nil {
+		wif = b.WIF.Text
+	}
+	if b.last != nil && b.last.of == string(b.Plan) && b.last.wif == wif {
+		return b.last
+	}
+	now := &reckoned{of: string(b.Plan), wif: wif, plan: &warp.Plan{}}
+	s, err := b.source("")
+	if err != nil {
+		now.list = unread("", err)
+	} else {
+		var found *problem.List
+		now.plan, _, found = s.decode("")
+		if !found.Failed() {
+			now.result = reckon.Solve(now.plan, reckon.Options{})
+			now.plan = now.result.Plan
+			found.Append(&now.result.Problems)
+		}
+		now.list = unplaced(found)
+	}
+	b.last = now
+	return now
 }
 
 // text is a file that was taken in.

@@ -117,26 +117,15 @@ var warpFigures = [][]string{
 
 // warpFacts reckons a warp.
 func (b *body) warpFacts(f *record.Facts) []string {
-	s, err := b.source("")
-	if err != nil {
-		f.Errors = 1
-		return nil
+	r := b.reckon()
+	f.Errors, f.Warnings = countOf(r.list, problem.Error), countOf(r.list, problem.Warning)
+	f.Weave = r.plan.Weave
+	if r.result != nil {
+		f.Figures = listedOf(r.result).bytes()
+		f.Shafts, f.Ends = r.plan.Shafts(), wholeOf(r.result, "ends.wound")
+		f.Picks = wholeOf(r.result, "weft.picks")
 	}
-	plan, _, list := s.decode("")
-	result := (*reckon.Result)(nil)
-	if !list.Failed() {
-		result = reckon.Solve(plan, reckon.Options{})
-		list.Append(&result.Problems)
-	}
-	f.Errors, f.Warnings = countOf(list, problem.Error), countOf(list, problem.Warning)
-	f.Weave = plan.Weave
-	if result != nil {
-		plan = result.Plan
-		f.Figures = listedOf(result).bytes()
-		f.Shafts, f.Ends = plan.Shafts(), wholeOf(result, "ends.wound")
-		f.Picks = wholeOf(result, "weft.picks")
-	}
-	return wordsOfPlan(plan)
+	return wordsOfPlan(r.plan)
 }
 
 func listedOf(result *reckon.Result) listed {

@@ -183,12 +183,7 @@ func (b *body) problems(kind record.Kind) *problem.List {
 	if kind != record.Warp {
 		return b.check(kind)
 	}
-	s, err := b.source("")
-	if err != nil {
-		return unread("", err)
-	}
-	_, list := ReckonPlan(s, "", false)
-	return unplaced(list)
+	return b.reckon().list
 }
 
 // unplaced takes the places in a file away, where there is no file: the paths stay.

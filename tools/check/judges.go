@@ -18,6 +18,7 @@ var judges = []judge{
 	{"pdffonts", "poppler-utils"},
 	{"pdftotext", "poppler-utils"},
 	{"pdftoppm", "poppler-utils"},
+	{"strace", "strace"},
 }
 
 // checkJudges sees to the programs before the tests ask for them.

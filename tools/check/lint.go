@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -32,7 +33,46 @@ func checkTidy(j *job) error {
 	tidy := j.mustPrintNothing("go.mod or go.sum is out of date: run go mod tidy",
 		"go", "mod", "tidy", "-diff")
 	_, verify := j.run(nil, "go", "mod", "verify")
-	return errors.Join(tidy, verify)
+	return errors.Join(tidy, verify, checkLibc(j))
+}
+
+// The book's library and what it is translated upon, which fit one another only in the
+// versions they were made for.
+const (
+	sqliteModule = "modernc.org/sqlite"
+	libcModule   = "modernc.org/libc"
+)
+
+// checkLibc asks whether the one is in use in the version that the other was made for.
+func checkLibc(j *job) error {
+	used, err := j.run(nil, "go", "list", "-m", "-f", "{{.Version}}", libcModule)
+	if err != nil {
+		return err
+	}
+	file, err := j.run(nil, "go", "list", "-m", "-f", "{{.GoMod}}", sqliteModule)
+	if err != nil {
+		return err
+	}
+	text, err := os.ReadFile(strings.TrimSpace(file.out))
+	if err != nil {
+		return err
+	}
+	return libcFits(string(text), strings.TrimSpace(used.out))
+}
+
+// libcFits compares the version in use with the one in a go.mod.
+func libcFits(mod, used string) error {
+	for line := range strings.Lines(mod) {
+		words := strings.Fields(strings.TrimPrefix(strings.TrimSpace(line), "require "))
+		if len(words) < 2 || words[0] != libcModule {
+			continue
+		}
+		if words[1] != used {
+			return fmt.Errorf("%s is in use in %s, and %s was made for %s: run go get %[1]s@%[4]s", libcModule, used, sqliteModule, words[1])
+		}
+		return nil
+	}
+	return fmt.Errorf("%s no longer says which %s it was made for", sqliteModule, libcModule)
 }
 
 // checkFormat asks gofmt and then gofumpt, which is stricter, for the files

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"path/filepath"
+	"strings"
 )
 
 // pageSources are the sources of the page in the browser.
@@ -75,11 +76,15 @@ func (j *job) pageTests(dir string) error {
 	return err
 }
 
+// checkBrowser runs the tests of the page and its server; without Chromium those that
+// need it are skipped.
 func checkBrowser(j *job) error {
-	there, err := j.provide(browsers)
-	if !there {
+	if _, err := j.provide(browsers); err != nil {
 		return err
 	}
-	_, err = j.run(nil, "go", "test", "-count=1", "./internal/face/web/...")
-	return err
+	packages, err := j.packages(func(path string) bool { return strings.Contains(path, pagePackages) })
+	if err != nil {
+		return err
+	}
+	return j.goTests(packages)
 }

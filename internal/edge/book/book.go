@@ -7,6 +7,7 @@ import (
 	"context"
 	"database/sql"
 	"errors"
+	"fmt"
 	"os"
 	"path/filepath"
 	"sync/atomic"
@@ -30,8 +31,8 @@ type Asked struct {
 }
 
 // mostChecked is how large a file is read whole whenever it is opened, in bytes: reading
-// one of that size takes a tenth of a second or two.
-const mostChecked = 32 << 20
+// one of that size takes two tenths of a second.
+const mostChecked = 12 << 20
 
 // Book is an open book. Its methods may be called from many goroutines.
 type Book struct {
@@ -42,7 +43,8 @@ type Book struct {
 	reader *sql.DB
 	closed atomic.Bool
 	fresh  bool
-	from   int // the version it had when it was opened
+	from   int  // the version it had when it was opened
+	how    mode // of connections that only look
 	set    func(mode, []pragma) []pragma
 }
 
@@ -59,7 +61,7 @@ func Open(ctx context.Context, asked Asked) (*Book, error) {
 			return nil, err
 		}
 	}
-	b := &Book{path: real(asked.Path), now: asked.Now, set: asked.set}
+	b := &Book{path: real(asked.Path), now: asked.Now, how: peeking, set: asked.set}
 	if err := b.hold(ctx, asked); err != nil {
 		return nil, err
 	}
@@ -81,10 +83,10 @@ func real(path string) string {
 
 // hold sees to the folder and takes the lock.
 func (b *Book) hold(ctx context.Context, asked Asked) error {
-	_, err := os.Stat(b.path)
-	missing := errors.Is(err, os.ErrNotExist)
+	err := stat(b.path)
+	missing := record.Is(err, record.Missing)
 	if err != nil && !missing {
-		return &record.Trouble{Code: record.Unreadable, Path: b.path, Err: err}
+		return err
 	}
 	if missing && !asked.Create {
 		copied, _ := newestWhole(ctx, b.path, b.now())
@@ -96,6 +98,20 @@ func (b *Book) hold(ctx context.Context, asked Asked) error {
 	}
 	b.lock, err = acquire(b.path, Owner{PID: os.Getpid(), Since: asked.Now()})
 	return err
+}
+
+// stat says why there is no file of that name. Trouble: Missing, NotABook, Unreadable.
+func stat(path string) error {
+	info, err := os.Stat(path)
+	switch {
+	case errors.Is(err, os.ErrNotExist):
+		return &record.Trouble{Code: record.Missing, Path: path}
+	case err != nil:
+		return &record.Trouble{Code: record.Unreadable, Path: path, Err: err}
+	case !info.Mode().IsRegular(): // a folder, or a pipe, which would be waited for
+		return &record.Trouble{Code: record.NotABook, Path: path}
+	}
+	return nil
 }
 
 // makeFolder makes a folder for books or copies, unless it is there.
@@ -118,7 +134,7 @@ func (b *Book) prepare(ctx context.Context, asked Asked, steps []migration) erro
 	}
 	now, err := peek(ctx, b.path)
 	if err != nil {
-		return b.found(ctx, err)
+		return b.found(ctx, journalTrouble(b.path, err))
 	}
 	if err := now.judge(b.path, len(steps)); err != nil {
 		return b.found(ctx, err)
@@ -147,14 +163,21 @@ func (b *Book) openPools(ctx context.Context) (err error) {
 	if b.reader, err = connectWith(b.path, reading, poolSize, b.set); err != nil {
 		return err
 	}
-	if err := b.reader.PingContext(ctx); err != nil {
+	if err := errors.Join(b.tryWriting(ctx), b.reader.PingContext(ctx)); err != nil {
 		return journalTrouble(b.path, err)
 	}
-	tx, err := b.writer.BeginTx(ctx, nil) // takes the place of the one that writes
+	return nil
+}
+
+// tryWriting writes something that never leaves this process.
+func (b *Book) tryWriting(ctx context.Context) error {
+	tx, err := b.writer.BeginTx(ctx, nil)
 	if err != nil {
-		return journalTrouble(b.path, err)
+		return err
 	}
-	return tx.Rollback()
+	defer tx.Rollback()
+	_, err = tx.ExecContext(ctx, fmt.Sprintf("PRAGMA user_version = %d", b.from))
+	return err
 }
 
 // toCheck reports whether the file is to be read when it is opened.

@@ -74,16 +74,3 @@ func (r running) until(t testing.TB, beginning string) string {
 	t.Fatalf("the child never said %q", beginning)
 	return ""
 }
-
-// kill ends the child as the system ends one, and reads what it said before.
-func (r running) kill(t testing.TB) (said []string) {
-	t.Helper()
-	if err := r.Process.Kill(); err != nil {
-		t.Fatal(err)
-	}
-	for r.lines.Scan() {
-		said = append(said, r.lines.Text())
-	}
-	r.Wait()
-	return said
-}

@@ -33,6 +33,7 @@ const (
 	writing  mode = iota
 	reading       // beside a writer of this process
 	peeking       // of a book that may belong to another process, or be no book
+	resting       // of a book in a folder where nothing may be made, so that nobody can write to it
 	mending       // of a file whose making was broken off
 	checking      // of a whole file: one that could write, for SQLite reads no CHECK where it cannot
 )
@@ -66,7 +67,7 @@ func (m mode) settings() []pragma {
 		return append(asked[:len(asked):len(asked)], pragma{"query_only", "1", "1"})
 	case checking:
 		return append(m.plain(), pragma{"query_only", "1", "1"})
-	case peeking, mending:
+	case peeking, resting, mending:
 		return m.plain()
 	}
 	return asked
@@ -92,6 +93,9 @@ func address(path string, m mode, settings []pragma) string {
 		query.Set("_txlock", "immediate")
 	case peeking:
 		query.Set("mode", "ro")
+	case resting:
+		query.Set("mode", "ro")
+		query.Set("immutable", "1")
 	case checking:
 		query.Set("mode", "rw")
 	}

@@ -118,7 +118,7 @@ func (b *Book) Copy(ctx context.Context, path string) error {
 	}
 	// A connection that may only query cannot write a copy either; one that cannot write
 	// to the file it reads can.
-	db, err := connect(b.path, peeking, 1)
+	db, err := connect(b.path, b.how, 1)
 	if err != nil {
 		return err
 	}

@@ -15,8 +15,13 @@ const cardColumns = `d.id, d.kind, d.mark, d.version, d.demo, d.removed, d.made_
 	d.name, d.sort_key, d.facts_of, d.facts_engine, d.stage, d.weave, d.shafts, d.treadles, d.ends,
 	d.picks, d.longest_float, d.errors, d.warnings, f.figures`
 
-// cards begins a query of cards.
-const cards = "SELECT " + cardColumns + " FROM documents d LEFT JOIN figures f ON f.document = d.id "
+// cards begins a query of cards; named is one that goes through them in the order of
+// names, whatever else it asks: all it filters by stands in that index, so that rows are
+// read of those alone that are shown.
+const (
+	cards = "SELECT " + cardColumns + " FROM documents d LEFT JOIN figures f ON f.document = d.id "
+	named = "SELECT " + cardColumns + " FROM documents d INDEXED BY documents_by_name LEFT JOIN figures f ON f.document = d.id "
+)
 
 func scanCard(scan func(...any) error) (record.Document, error) {
 	var d record.Document
@@ -36,13 +41,13 @@ func scanCard(scan func(...any) error) (record.Document, error) {
 }
 
 // cardsOf gives the cards that a query finds.
-func (r *Reader) cardsOf(rest string, args ...any) ([]record.Document, error) {
+func (r *Reader) cardsOf(query string, args ...any) ([]record.Document, error) {
 	var out []record.Document
 	err := r.each(func(scan func(...any) error) error {
 		d, err := scanCard(scan)
 		out = append(out, d)
 		return err
-	}, cards+rest, args...)
+	}, query, args...)
 	return out, err
 }
 

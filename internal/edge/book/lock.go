@@ -168,6 +168,7 @@ func (l *Lock) LeftBehind() Owner { return l.left.Owner }
 // two processes could each hold a lock on a file of that name.
 func (l *Lock) release() {
 	l.file.Truncate(0)
+	freeLock(l.file)
 	l.file.Close()
 }
 
@@ -175,6 +176,7 @@ func (l *Lock) release() {
 // opened was not closed either.
 func (l *Lock) giveUp() {
 	l.write(l.text)
+	freeLock(l.file)
 	l.file.Close()
 }
 
@@ -186,6 +188,7 @@ func OwnerOf(book string) (Owner, bool) {
 	}
 	defer file.Close()
 	if err := lockFile(file); !errors.Is(err, errHeld) {
+		freeLock(file)
 		return Owner{}, false
 	}
 	return read(readLock(file)).Owner, true

@@ -54,7 +54,12 @@ func hash(t testing.TB, path string) string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return fmt.Sprintf("%x", sha256.Sum256(data))
+	return fmt.Sprintf("%x", sha(data))
+}
+
+func sha(data []byte) []byte {
+	sum := sha256.Sum256(data)
+	return sum[:]
 }
 
 func TestMigrationsAreNumbered(t *testing.T) {

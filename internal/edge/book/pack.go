@@ -15,10 +15,11 @@ const mostBody = 64 << 20
 // baseID names the base inside a pressed body, so that none is opened without it.
 const baseID = 1
 
-// Bodies without a base share one encoder and one decoder, which are slow to make.
+// Bodies without a base share one encoder and one decoder, which are slow to make. Whole
+// versions of a large draft are few and most of what it takes: they are pressed harder.
 var (
 	plainEncoder = sync.OnceValues(func() (*zstd.Encoder, error) {
-		return zstd.NewWriter(nil, zstd.WithEncoderLevel(zstd.SpeedDefault), zstd.WithEncoderCRC(true))
+		return zstd.NewWriter(nil, zstd.WithEncoderLevel(zstd.SpeedBetterCompression), zstd.WithEncoderCRC(true))
 	})
 	plainDecoder = sync.OnceValues(func() (*zstd.Decoder, error) {
 		return zstd.NewReader(nil, zstd.WithDecoderMaxMemory(mostBody))
@@ -49,12 +50,20 @@ func encoderFor(body, base []byte) (*zstd.Encoder, error) {
 	if len(base) == 0 {
 		return plainEncoder()
 	}
+	level := zstd.SpeedDefault
+	if len(body)+len(base) < quickBelow {
+		level = zstd.SpeedFastest
+	}
 	return zstd.NewWriter(
-		nil, zstd.WithEncoderConcurrency(1), zstd.WithEncoderLevel(zstd.SpeedDefault),
+		nil, zstd.WithEncoderConcurrency(1), zstd.WithEncoderLevel(level),
 		zstd.WithWindowSize(windowFor(len(body)+len(base))), zstd.WithEncoderCRC(true),
 		zstd.WithEncoderDictRaw(baseID, base),
 	)
 }
+
+// quickBelow is a size, of body and base in bytes, below which the smaller tables of the
+// quick level find as much: the large ones take longer to set up than all the rest.
+const quickBelow = 64 << 10
 
 // windowFor is the smallest window that zstd takes for so many bytes.
 func windowFor(n int) int {

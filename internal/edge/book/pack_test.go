@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"math/rand/v2"
 	"testing"
+
+	"github.com/klauspost/compress/zstd"
 )
 
 func threads(n int, seed uint64) []byte {
@@ -76,5 +78,17 @@ func BenchmarkPress(b *testing.B) {
 		if _, err := pressed(edited, base); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// A small body that opens into a huge one, which no document is, is damage and not opened.
+func TestABombIsNotOpened(t *testing.T) {
+	w, err := zstd.NewWriter(nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	data := w.EncodeAll(make([]byte, 4*mostBody), nil)
+	if body, err := opened(data, nil); err == nil {
+		t.Errorf("%d bytes came out of %d", len(body), len(data))
 	}
 }

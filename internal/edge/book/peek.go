@@ -9,6 +9,9 @@ import (
 	"sley/internal/trade/record"
 )
 
+// leastFile is the size of the smallest database, in bytes.
+const leastFile = 512
+
 // peek reads the header of a file without changing a byte of it. A file that a first
 // sley was killed over is the exception: what it began is taken back.
 func peek(ctx context.Context, path string) (state, error) {
@@ -45,6 +48,8 @@ func (b *Book) lookForLoss(ctx context.Context) error {
 		return nil
 	case err != nil:
 		return &record.Trouble{Code: record.Unreadable, Path: b.path, Err: err}
+	case 0 < info.Size() && info.Size() < leastFile: // SQLite takes it for an empty one
+		return b.found(ctx, &record.Trouble{Code: record.NotABook, Path: b.path})
 	case info.Size() == 0:
 		whole, ok := newestWhole(ctx, b.path, b.now())
 		if ok || noJournal == nil && journal.Size() > 0 {
@@ -66,6 +71,9 @@ func (b *Book) lostJournal(ctx context.Context) error {
 		if n, err := holds(ctx, path); err == nil && n > most {
 			t.Copy, most = path, n
 		}
+	}
+	if info, err := os.Stat(walPath(b.path)); err == nil && info.Size() == 0 {
+		os.Remove(walPath(b.path)) // made by looking: left there, the next to open would miss nothing
 	}
 	return t
 }
@@ -122,16 +130,20 @@ func Peek(ctx context.Context, path string) (*Book, error) {
 // look opens a book of this version or an older one, only to read it.
 func look(ctx context.Context, path string) (*Book, error) {
 	path = real(path)
-	if _, err := os.Stat(path); errors.Is(err, os.ErrNotExist) {
-		return nil, &record.Trouble{Code: record.Missing, Path: path}
-	} else if err != nil {
-		return nil, &record.Trouble{Code: record.Unreadable, Path: path, Err: err}
+	if err := stat(path); err != nil {
+		return nil, err
 	}
 	steps, err := migrations(schema)
 	if err != nil {
 		return nil, err
 	}
-	now, err := stateIn(ctx, path, peeking)
+	how := peeking
+	now, err := stateIn(ctx, path, how)
+	_, journal := os.Stat(walPath(path))
+	if errors.Is(journal, os.ErrNotExist) && (record.Is(err, record.Unreadable) || record.Is(err, record.ReadOnly)) {
+		how = resting
+		now, err = stateIn(ctx, path, how)
+	}
 	if err != nil {
 		return nil, err
 	}
@@ -141,7 +153,7 @@ func look(ctx context.Context, path string) (*Book, error) {
 	if now.empty() {
 		return nil, &record.Trouble{Code: record.NotABook, Path: path}
 	}
-	b := &Book{path: path, from: now.version, now: time.Now}
-	b.reader, err = connect(path, peeking, poolSize)
+	b := &Book{path: path, from: now.version, now: time.Now, how: how}
+	b.reader, err = connect(path, how, poolSize)
 	return b, err
 }

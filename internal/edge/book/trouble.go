@@ -29,14 +29,23 @@ func halfWritten(err error) bool {
 	return errors.As(err, &s) && (s.Code() == lib.SQLITE_READONLY_ROLLBACK || s.Code() == lib.SQLITE_READONLY_RECOVERY)
 }
 
-// journalTrouble is troubleOf where a file could be read and its journal is now opened:
-// what cannot be opened is the journal.
+// journalTrouble is troubleOf where a file is opened that may be read and written: what
+// cannot be opened, or not written, is what SQLite keeps beside it.
 func journalTrouble(path string, err error) error {
 	var s *sqlite.Error
-	if errors.As(err, &s) && s.Code()&0xff == lib.SQLITE_CANTOPEN {
+	if errors.As(err, &s) && ofJournal(s.Code()) && mayUse(path) {
 		return &record.Trouble{Code: record.NoJournal, Path: path, Found: s.Error(), Err: err}
 	}
 	return troubleOf(path, err)
+}
+
+// ofJournal reports whether a code may be that of a journal which cannot be had.
+func ofJournal(code int) bool {
+	switch code & 0xff {
+	case lib.SQLITE_CANTOPEN, lib.SQLITE_READONLY, lib.SQLITE_PROTOCOL:
+		return true
+	}
+	return code == lib.SQLITE_IOERR_DELETE || codeOf(code) == record.NoJournal
 }
 
 // codeOf is the trouble that a code of SQLite's is. Extended codes hold the plain one in

@@ -18,7 +18,11 @@ func Check(ctx context.Context, path string) error {
 		return err
 	}
 	defer b.Close()
-	pool, err := connect(b.path, checking, 1)
+	how := checking
+	if b.how == resting {
+		how = resting
+	}
+	pool, err := connect(b.path, how, 1)
 	if err != nil {
 		return err
 	}

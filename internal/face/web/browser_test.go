@@ -3,6 +3,7 @@ package web_test
 import (
 	"slices"
 	"testing"
+	"time"
 
 	"sley/internal/face/web/browsing"
 )
@@ -55,7 +56,11 @@ func TestSearchAndMore(t *testing.T) {
 	f.elsewhere(60, "Changed on the second lot")
 	tab.Says("Changed on the second lot") // all that is shown is read anew, not the first lot alone
 	tab.Says("100 of 120 shown")
+	f.slow(300 * time.Millisecond)
 	tab.Click("Show more")
+	f.elsewhere(61, "Changed while more was asked for") // neither takes the other away
+	tab.Says("Changed while more was asked for")
+	f.slow(0)
 	tab.Wait("document.querySelectorAll('.warps h2').length === 120 && !document.querySelector('.more')")
 	tab.Do("document.querySelector('#search').focus()")
 	tab.Type("BLANK")

@@ -116,6 +116,16 @@ func (f *fake) refuse(part string, status int, body any) {
 	}
 }
 
+// slow makes every answer wait, so that what happens meanwhile does.
+func (f *fake) slow(wait time.Duration) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	f.refuses = func(*http.Request) (int, any) {
+		time.Sleep(wait)
+		return 0, nil
+	}
+}
+
 func answer(w http.ResponseWriter, status int, body any) {
 	w.Header().Set("Content-Type", "application/json")
 	w.WriteHeader(status)

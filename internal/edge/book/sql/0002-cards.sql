@@ -28,7 +28,7 @@ CREATE INDEX documents_by_engine ON documents (kind, facts_engine);
 CREATE INDEX documents_behind ON documents (kind) WHERE facts_of < version;
 
 -- The words of names and bodies, for searching: folded by package words, so that the
--- tokenizer has only to cut at spaces. The rowid is the document's id. Until the engine
--- has read a body, its document is found by nothing but its name.
+-- tokenizer has only to cut at spaces. The rowid is the document's id. What was there
+-- before is found by its name as it is typed, until its next version.
 CREATE VIRTUAL TABLE search USING fts5 (words, tokenize = 'ascii', prefix = '1 2 3', detail = none, columnsize = 0);
 INSERT INTO search (rowid, words) SELECT id, name FROM documents;

@@ -36,11 +36,13 @@ func folded(text string) string {
 }
 
 // small is the same letter for all those that differ only in their size, final and long
-// forms among them.
+// forms among them; a mark that counts as a form of a letter is none.
 func small(c rune) rune {
 	least := c
 	for other := unicode.SimpleFold(c); other != c; other = unicode.SimpleFold(other) {
-		least = min(least, other)
+		if !unicode.IsMark(other) {
+			least = min(least, other)
+		}
 	}
 	return unicode.ToLower(least)
 }

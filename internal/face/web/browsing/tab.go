@@ -44,6 +44,10 @@ func (b *Browser) Open(t testing.TB, address string) *Tab {
 		_, err := chromedp.Call(ctx, network.Enable, network.EnableParams{})
 		return err
 	})
+	tab.call("focus", func(ctx context.Context) error { // else keys are lost that come before the window is in front
+		_, err := chromedp.Call(ctx, emulation.SetFocusEmulationEnabled, emulation.SetFocusEmulationEnabledParams{Enabled: true})
+		return err
+	})
 	tab.Size(1440, 900)
 	tab.Go(address)
 	return tab

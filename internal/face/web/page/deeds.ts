@@ -58,6 +58,7 @@ export async function keepMine(id: number): Promise<void> {
 
 // step undoes or redoes the last change of this window.
 export async function step(way: 'undo' | 'redo'): Promise<void> {
+  const own = await windowId // a copy forgets the original's past by then
   const id = way === 'undo' ? steps.lastDone(past.value) : steps.lastUndone(past.value)
   if (id === undefined || stepping.value) return
   if (edits.value[id]) {
@@ -66,7 +67,7 @@ export async function step(way: 'undo' | 'redo'): Promise<void> {
   }
   stepping.value = true
   const base = past.value.at[id] ?? warpOf(id)?.version ?? 0
-  const answer = await askStep(id, base, await windowId, way)
+  const answer = await askStep(id, base, own, way)
   if (answer.is === 'conflict') {
     const { head, differences } = answer.conflict
     setEdit(id, edit.clash(id, nameOf(id), base, head, differences))

@@ -7,8 +7,10 @@ export function freshId(): string {
   return 'w-' + Array.from(bytes, (b) => b.toString(16).padStart(2, '0')).join('')
 }
 
-// handover is how long a reloading page may take to let its lock go, in milliseconds.
-const handover = 500
+// handover is how long a page that is loaded anew waits for the lock of the one before,
+// and between two tries, in milliseconds.
+const handover = 3_000
+const pause = 50
 
 type Claim = { id: string; copied: boolean }
 
@@ -17,25 +19,28 @@ type Claim = { id: string; copied: boolean }
 // copy gets a name of its own.
 async function claim(): Promise<Claim> {
   const id = kept('window', '') || freshId()
-  if (!navigator.locks || (await hold(`sley-window-${id}`))) {
-    keep('window', id)
-    return { id, copied: false }
+  const until = Date.now() + handover
+  while (navigator.locks && !(await hold(id))) {
+    if (Date.now() > until) {
+      const own = freshId()
+      keep('window', own)
+      await hold(own) // nobody else has it
+      return { id: own, copied: true }
+    }
+    await new Promise((resolve) => setTimeout(resolve, pause))
   }
-  const own = freshId()
-  keep('window', own)
-  await hold(`sley-window-${own}`)
-  return { id: own, copied: true }
+  keep('window', id)
+  return { id, copied: false }
 }
 
-// hold takes a lock for as long as the page lives; false when another page has it.
-function hold(name: string): Promise<boolean> {
+// hold takes the lock of a window for as long as the page lives; false when another
+// page has it.
+function hold(id: string): Promise<boolean> {
   return new Promise((resolve) => {
-    navigator.locks
-      .request(name, { signal: AbortSignal.timeout(handover) }, () => {
-        resolve(true)
-        return new Promise<never>(() => undefined)
-      })
-      .catch(() => resolve(false))
+    void navigator.locks.request(`sley-${id}`, { ifAvailable: true }, (lock) => {
+      resolve(lock !== null)
+      return lock && new Promise<never>(() => undefined)
+    })
   })
 }
 
