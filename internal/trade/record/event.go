@@ -55,13 +55,13 @@ type Event struct {
 	Topic    Topic       `json:"topic"`
 	What     string      `json:"what"`
 	At       time.Time   `json:"at"`
-	Place    int         `json:"place,omitempty"`       // pick, from the start of the warp; of Started the version
-	Path     string      `json:"path,omitempty"`        // what was measured, as pieces[0].length
-	State    string      `json:"state,omitempty"`       // the state it was measured in
-	Typed    string      `json:"typed,omitempty"`       // the amount or size, as typed
-	Amount   yarn.Amount `json:"amount_nm_ng,omitzero"` // what was typed, read
-	Minutes  int         `json:"minutes,omitempty"`     // of a sitting
-	Warp     ID          `json:"warp,omitempty"`        // stock: the warp that used it; 0: none
+	Place    int         `json:"place,omitempty"`   // pick, from the start of the warp; of Started the version
+	Path     string      `json:"path,omitempty"`    // what was measured, as pieces[0].length
+	State    string      `json:"state,omitempty"`   // the state it was measured in
+	Typed    string      `json:"typed,omitempty"`   // the amount or size, as typed
+	Amount   yarn.Amount `json:"amount,omitzero"`   // what was typed, read
+	Minutes  int         `json:"minutes,omitempty"` // of a sitting
+	Warp     ID          `json:"warp,omitempty"`    // stock: the warp that used it; 0: none
 	Note     string      `json:"note,omitempty"`
 	Cancels  string      `json:"cancels,omitempty"` // the ID of the event that this one cancels; then nothing else counts
 }

@@ -10,8 +10,8 @@ import (
 // Amount is yarn by its length or by its weight, whichever was measured; the
 // other is 0.
 type Amount struct {
-	Length qty.Length
-	Mass   qty.Mass
+	Length qty.Length `json:"length_nm,omitempty"`
+	Mass   qty.Mass   `json:"mass_ng,omitempty"`
 }
 
 // ParseAmount reads a length or a weight of yarn: 1450 m, 8 oz. Faults: those
