@@ -185,10 +185,11 @@ func (k *kills) round(t *testing.T, round uint64, lives int) {
 	for range lives {
 		answered, inHand, err := k.life(t, path, seed, next, r)
 		if err == nil {
-			next, err = k.hold(t, path, twin, seed, next, answered, inHand, seen)
+			if next, err = k.hold(t, path, twin, seed, next, answered, inHand, seen); err != nil {
+				k.lost.Add(1)
+			}
 		}
 		if err != nil {
-			k.lost.Add(1)
 			t.Errorf("seed %d: %v", seed, err)
 			return
 		}

@@ -60,7 +60,7 @@ func (b *Book) Write(ctx context.Context, do func(record.Writer) error) error {
 	if w.failed != nil {
 		return w.failed
 	}
-	return b.trouble(tx.Commit())
+	return w.trouble(tx.Commit())
 }
 
 // trouble is what a failure of the book means; one of a closed pool is Closed.
@@ -74,28 +74,37 @@ func (b *Book) trouble(err error) error {
 // row is a row of an answer, or why there is none.
 type row struct {
 	*sql.Row
-	path string
+	of *Reader
 }
 
-func (r row) Scan(to ...any) error { return troubleOf(r.path, r.Row.Scan(to...)) }
+func (r row) Scan(to ...any) error { return r.of.trouble(r.Row.Scan(to...)) }
 
 func (r *Reader) row(query string, args ...any) row {
-	return row{r.tx.QueryRowContext(r.ctx, query, args...), r.path}
+	return row{r.tx.QueryRowContext(r.ctx, query, args...), r}
+}
+
+// trouble is what a failure means; a transaction that is over because nobody wants it any
+// more was given up.
+func (r *Reader) trouble(err error) error {
+	if errors.Is(err, sql.ErrTxDone) && r.ctx.Err() != nil {
+		return r.ctx.Err()
+	}
+	return troubleOf(r.path, err)
 }
 
 // each runs a query and lets read see every row.
 func (r *Reader) each(read func(scan func(...any) error) error, query string, args ...any) error {
 	rows, err := r.tx.QueryContext(r.ctx, query, args...)
 	if err != nil {
-		return troubleOf(r.path, err)
+		return r.trouble(err)
 	}
 	defer rows.Close()
 	for rows.Next() {
 		if err := read(rows.Scan); err != nil {
-			return troubleOf(r.path, err)
+			return r.trouble(err)
 		}
 	}
-	return troubleOf(r.path, rows.Err())
+	return r.trouble(rows.Err())
 }
 
 func (w *Writer) exec(query string, args ...any) error {
@@ -110,7 +119,7 @@ func (w *Writer) run(query string, args ...any) (sql.Result, error) {
 		return nil, w.failed
 	}
 	result, err := w.tx.ExecContext(w.ctx, query, args...)
-	return result, w.fail(troubleOf(w.path, err))
+	return result, w.fail(w.trouble(err))
 }
 
 // fail keeps a change from being made.
