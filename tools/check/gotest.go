@@ -27,6 +27,7 @@ func (j *job) packages(wanted func(path string) bool) ([]string, error) {
 	if err != nil {
 		return nil, err
 	}
+	j.detail.Reset() // the list was only for us
 	return slices.DeleteFunc(strings.Fields(got.out), func(path string) bool { return !wanted(path) }), nil
 }
 

@@ -1,6 +1,7 @@
 package web_test
 
 import (
+	"context"
 	"net/http"
 	"net/url"
 	"os"
@@ -11,6 +12,7 @@ import (
 
 	"sley/internal/face/present"
 	"sley/internal/face/web"
+	"sley/internal/trade/record"
 )
 
 func itoa(n int) string { return strconv.Itoa(n) }
@@ -213,16 +215,32 @@ func TestRefusalsHaveWords(t *testing.T) {
 	}
 }
 
-// A fault of ours is told as ours, with a report, and the server goes on.
+// A fault of ours is told as ours, with a report that holds nothing of the weaver's, and
+// the server goes on.
 func TestOurFault(t *testing.T) {
 	r := newReal(t)
-	r.book.Close() // whatever is asked of the book now is our own mistake
+	r.server.Check = func(context.Context) error { panic("a mistake of the test") }
 	var fault struct{ Fault struct{ Says, Report string } }
-	status := r.ask("GET", "/api/warps", nil, &fault)
-	if status != http.StatusInternalServerError || !strings.Contains(fault.Fault.Says, "our fault") || !strings.Contains(fault.Fault.Report, "GET /api/warps") {
+	status := r.ask("POST", "/api/book/check", struct{}{}, &fault)
+	if status != http.StatusInternalServerError || !strings.Contains(fault.Fault.Says, "our fault") {
 		t.Errorf("%d %+v", status, fault)
 	}
-	if status := r.ask("GET", "/", nil, nil); status != 200 {
-		t.Errorf("the page after a fault: %d", status)
+	for _, want := range []string{"POST /api/book/check", "a mistake of the test", "sley test"} {
+		if !strings.Contains(fault.Fault.Report, want) {
+			t.Errorf("the report lacks %q: %s", want, fault.Fault.Report)
+		}
+	}
+	if status := r.ask("GET", "/api/warps", nil, nil); status != 200 {
+		t.Errorf("after a fault: %d", status)
+	}
+}
+
+// A book that cannot be read is told as that, and is no fault of ours.
+func TestBookThatIsGone(t *testing.T) {
+	r := newReal(t)
+	r.book.Close()
+	var gone answered
+	if status := r.ask("GET", "/api/warps", nil, &gone); status != http.StatusServiceUnavailable || gone.Error.Code != record.Closed {
+		t.Errorf("%d %+v", status, gone)
 	}
 }
