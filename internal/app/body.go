@@ -95,6 +95,16 @@ func openBody(data []byte) (*body, error) {
 	return &b, nil
 }
 
+// openDocument reads a document with its body.
+func openDocument(r record.Reader, id record.ID) (record.Document, *body, error) {
+	d, err := r.Document(id)
+	if err != nil {
+		return d, nil, err
+	}
+	b, err := openBody(d.Body)
+	return d, b, err
+}
+
 // bytes is the body as it is kept.
 func (b *body) bytes() []byte {
 	b.Format = BodyFormat

@@ -53,11 +53,7 @@ func (s *Studio) Save(ctx context.Context, e Edit) (Saved, error) {
 func (s *Studio) change(ctx context.Context, e Edit, act record.Act, do func(*body, record.Kind) *problem.List) (Saved, error) {
 	var saved Saved
 	err := s.write(ctx, func(w record.Writer) (changed []Changed, err error) {
-		d, err := w.Document(e.ID)
-		if err != nil {
-			return nil, err
-		}
-		b, err := openBody(d.Body)
+		d, b, err := openDocument(w, e.ID)
 		if err != nil {
 			return nil, err
 		}

@@ -157,11 +157,7 @@ type Shown struct {
 }
 
 func shown(r record.Reader, id record.ID) (*Shown, error) {
-	d, err := r.Document(id)
-	if err != nil {
-		return nil, err
-	}
-	b, err := openBody(d.Body)
+	d, b, err := openDocument(r, id)
 	if err != nil {
 		return nil, err
 	}

@@ -207,11 +207,7 @@ func (b *body) renew(part string, d record.Document) *problem.List {
 }
 
 func originOf(r record.Reader, id record.ID, part string) (*Origin, error) {
-	d, err := r.Document(id)
-	if err != nil {
-		return nil, err
-	}
-	b, err := openBody(d.Body)
+	_, b, err := openDocument(r, id)
 	if err != nil {
 		return nil, err
 	}
@@ -234,11 +230,7 @@ type Whence struct {
 func (s *Studio) WhereFrom(ctx context.Context, id record.ID) ([]Whence, error) {
 	var out []Whence
 	err := s.read(ctx, func(r record.Reader) error {
-		d, err := r.Document(id)
-		if err != nil {
-			return err
-		}
-		b, err := openBody(d.Body)
+		_, b, err := openDocument(r, id)
 		if err != nil {
 			return err
 		}

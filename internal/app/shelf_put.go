@@ -163,11 +163,7 @@ func (s *Studio) shelve(ctx context.Context, e Edit, part string, kind record.Ki
 // remember writes into a warp where its part is on the shelf.
 func (s *Studio) remember(ctx context.Context, e Edit, part string, on record.Document) error {
 	return s.write(ctx, func(w record.Writer) ([]Changed, error) {
-		d, err := w.Document(e.ID)
-		if err != nil {
-			return nil, err
-		}
-		b, err := openBody(d.Body)
+		d, b, err := openDocument(w, e.ID)
 		if err != nil {
 			return nil, err
 		}

@@ -154,11 +154,7 @@ func mayCancel(r record.Reader, was record.Event, list *problem.List) error {
 func (s *Studio) Stock(ctx context.Context, id record.ID) (*Stock, error) {
 	var out *Stock
 	err := s.read(ctx, func(r record.Reader) error {
-		d, err := r.Document(id)
-		if err != nil {
-			return err
-		}
-		b, err := openBody(d.Body)
+		_, b, err := openDocument(r, id)
 		if err != nil {
 			return err
 		}

@@ -175,16 +175,12 @@ func (s *Studio) WarpSource(ctx context.Context, id record.ID) (Source, *problem
 	var from Source
 	list := &problem.List{}
 	err := s.read(ctx, func(r record.Reader) error {
-		d, err := r.Document(id)
+		d, b, err := openDocument(r, id)
 		if err != nil {
 			return err
 		}
 		if d.Kind != record.Warp {
 			return &record.Trouble{Code: record.NotFound, Found: "warp"}
-		}
-		b, err := openBody(d.Body)
-		if err != nil {
-			return err
 		}
 		if from, err = b.source(d.Name); err != nil {
 			return err
