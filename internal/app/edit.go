@@ -46,26 +46,30 @@ func (s *Studio) Save(ctx context.Context, e Edit) (Saved, error) {
 func (s *Studio) change(ctx context.Context, e Edit, act record.Act, do func(*body, record.Kind) *problem.List) (Saved, error) {
 	var saved Saved
 	err := s.write(ctx, func(w record.Writer) (changed []Changed, err error) {
-		d, b, err := openDocument(w, e.ID)
-		if err != nil {
-			return nil, err
-		}
-		if e.Base != d.Version || d.Removed {
-			saved, err = s.conflict(w, d, e, do)
-			return nil, err // nothing is written
-		}
-		if list, err := s.mayChange(w, d, b, do); err != nil || list.Failed() {
-			saved = refused(list)
-			return nil, err
-		}
-		if on, act, err := s.actOf(w, d, b, act); err != nil || on {
-			saved, changed, err = s.append(w, d, b, act, e.Window)
-			return changed, err
-		}
-		saved = Saved{ID: d.ID, Version: d.Version, Problems: b.problems(d.Kind)}
-		return nil, nil
+		saved, changed, err = s.changeIn(w, e, act, do)
+		return changed, err
 	})
 	return saved, err
+}
+
+// changeIn does so as a part of a larger change.
+func (s *Studio) changeIn(w record.Writer, e Edit, act record.Act, do func(*body, record.Kind) *problem.List) (saved Saved, changed []Changed, err error) {
+	d, b, err := openDocument(w, e.ID)
+	if err != nil {
+		return Saved{}, nil, err
+	}
+	if e.Base != d.Version || d.Removed {
+		saved, err = s.conflict(w, d, e, do)
+		return saved, nil, err // nothing is written
+	}
+	if list, err := s.mayChange(w, d, b, do); err != nil || list.Failed() {
+		return refused(list), nil, err
+	}
+	if on, act, err := s.actOf(w, d, b, act); err != nil || on {
+		saved, changed, err = s.append(w, d, b, act, e.Window)
+		return saved, changed, err
+	}
+	return Saved{ID: d.ID, Version: d.Version, Problems: b.problems(d.Kind)}, nil, nil
 }
 
 // mayChange makes the change of the body and says what refuses it.

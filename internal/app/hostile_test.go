@@ -74,3 +74,22 @@ func TestBombsAreNotUnpacked(t *testing.T) {
 		t.Errorf("something was written: %v %v", c, err)
 	}
 }
+
+// What is put on a shelf is what the weaver saw: of a warp that another window changed
+// since, nothing is put there.
+func TestPutOnShelfOfAnOlderVersion(t *testing.T) {
+	s := withDemo(t)
+	towels := find(t, s, record.Warp, "Galley towels")
+	save(t, s, towels.ID, "another-window", "note=changed")
+	before, err := s.Counts(t.Context())
+	if err != nil {
+		t.Fatal(err)
+	}
+	saved, err := s.PutOnShelf(t.Context(), app.Edit{ID: towels.ID, Base: towels.Version, Window: "w"}, "yarns.white", "white, mine")
+	if err != nil || saved.Conflict == nil || saved.Conflict.Head != towels.Version+1 {
+		t.Errorf("%+v, %v", saved, err)
+	}
+	if after, err := s.Counts(t.Context()); err != nil || after.Of[record.Yarn] != before.Of[record.Yarn] {
+		t.Errorf("%v, before %v, %v", after, before, err)
+	}
+}

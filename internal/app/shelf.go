@@ -161,10 +161,11 @@ func (s *Studio) TakeNewer(ctx context.Context, e Edit, part string) (Saved, err
 	list := &problem.List{}
 	var from record.Document
 	err := s.read(ctx, func(r record.Reader) error {
-		o, err := originOf(r, e.ID, part)
+		_, b, err := openDocument(r, e.ID)
 		if err != nil {
 			return err
 		}
+		o := b.originOf(part)
 		if o == nil {
 			list.Fail("shelf.no-origin", part, part, nil)
 			return nil

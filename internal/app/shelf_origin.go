@@ -9,17 +9,14 @@ import (
 	"sley/internal/trade/record"
 )
 
-func originOf(r record.Reader, id record.ID, part string) (*Origin, error) {
-	_, b, err := openDocument(r, id)
-	if err != nil {
-		return nil, err
-	}
+// originOf says where a part of a warp came from; nil where it came from no shelf.
+func (b *body) originOf(part string) *Origin {
 	for _, o := range b.Origins {
 		if o.Part == part {
-			return &o, nil
+			return &o
 		}
 	}
-	return nil, nil
+	return nil
 }
 
 // Whence is where a part of a warp came from, and what that is now.

@@ -14,12 +14,29 @@ import (
 // shelf's own newer version is not written over: that is a conflict. The warp then says
 // that its part came from there.
 func (s *Studio) PutOnShelf(ctx context.Context, e Edit, part, name string) (Saved, error) {
-	if err := s.mustBeWarp(ctx, e.ID); err != nil {
-		return Saved{}, err
+	var saved Saved
+	err := s.write(ctx, func(w record.Writer) (changed []Changed, err error) {
+		saved, changed, err = s.putOnShelf(w, e, part, name)
+		return changed, err
+	})
+	return saved, err
+}
+
+func (s *Studio) putOnShelf(w record.Writer, e Edit, part, name string) (Saved, []Changed, error) {
+	if err := isWarp(w, e.ID); err != nil {
+		return Saved{}, nil, err
 	}
-	b, kind, list, err := s.taken(ctx, e.ID, part)
+	d, warp, err := openDocument(w, e.ID)
+	if err != nil {
+		return Saved{}, nil, err
+	}
+	if e.Base != d.Version || d.Removed {
+		saved, err := s.behind(w, d, e.Base)
+		return saved, nil, err
+	}
+	b, kind, list, err := warp.take(part, d.Name)
 	if err != nil || list.Failed() {
-		return refused(list), err
+		return refused(list), nil, err
 	}
 	if name != "" {
 		b.rename(kind, name)
@@ -27,29 +44,14 @@ func (s *Studio) PutOnShelf(ctx context.Context, e Edit, part, name string) (Sav
 	checkName(b.name(kind), "name", list)
 	list.Append(b.check(kind))
 	if list.Failed() {
-		return refused(list), nil
+		return refused(list), nil, nil
 	}
-	saved, on, err := s.shelve(ctx, e, part, kind, b, name != "")
+	saved, changed, err := s.shelve(w, e, warp.originOf(part), kind, b, name != "")
 	if err != nil || saved.Refused || saved.Conflict != nil {
-		return saved, err
+		return saved, changed, err
 	}
-	if err := s.remember(ctx, e, part, on); err != nil {
-		return saved, err
-	}
-	return saved, nil
-}
-
-// taken makes a document for the shelf of a part of a warp.
-func (s *Studio) taken(ctx context.Context, id record.ID, part string) (*body, record.Kind, *problem.List, error) {
-	d, err := s.document(ctx, id)
-	if err != nil {
-		return nil, "", &problem.List{}, err
-	}
-	from, err := openBody(d.Body)
-	if err != nil {
-		return nil, "", &problem.List{}, err
-	}
-	return from.take(part, d.Name)
+	also, err := s.remember(w, d, warp, part, saved.ID, e.Window)
+	return saved, append(changed, also...), err
 }
 
 // take makes a document for the shelf of a part of a warp that has that name.
@@ -128,50 +130,36 @@ func (b *body) rename(kind record.Kind, name string) {
 }
 
 // shelve writes the document: anew, or as the next version of what the part came from.
-func (s *Studio) shelve(ctx context.Context, e Edit, part string, kind record.Kind, b *body, anew bool) (Saved, record.Document, error) {
+func (s *Studio) shelve(w record.Writer, e Edit, from *Origin, kind record.Kind, b *body, anew bool) (Saved, []Changed, error) {
 	var on record.Document
-	var o *Origin
-	err := s.read(ctx, func(r record.Reader) (err error) {
-		if o, err = originOf(r, e.ID, part); err != nil || o == nil || anew {
-			return err
+	var err error
+	if from != nil && !anew {
+		if on, err = w.Marked(from.Mark); err != nil && !record.Is(err, record.NotFound) {
+			return Saved{}, nil, err
 		}
-		on, err = r.Marked(o.Mark)
-		return err
-	})
-	if err != nil && !record.Is(err, record.NotFound) {
-		return Saved{}, on, err
 	}
 	if on.ID == 0 {
-		saved, err := s.keep(ctx, fresh{kind: kind, body: b, window: e.Window})
-		if err == nil {
-			on, err = s.document(ctx, saved.ID)
-		}
-		return saved, on, err
+		id, changed, err := s.add(w, fresh{kind: kind, body: b, window: e.Window})
+		return Saved{ID: id, Version: 1, Problems: b.problems(kind)}, changed, err
 	}
-	saved, err := s.change(ctx, Edit{ID: on.ID, Base: o.Version, Window: e.Window}, record.Edit, func(was *body, _ record.Kind) *problem.List {
+	return s.changeIn(w, Edit{ID: on.ID, Base: from.Version, Window: e.Window}, record.Edit, func(was *body, _ record.Kind) *problem.List {
 		b.Note = was.Note
 		b.rename(kind, was.name(kind))
 		*was = *b
 		return &problem.List{}
 	})
-	if err == nil {
-		on, err = s.document(ctx, on.ID)
-	}
-	return saved, on, err
 }
 
 // remember writes into a warp where its part is on the shelf.
-func (s *Studio) remember(ctx context.Context, e Edit, part string, on record.Document) error {
-	return s.write(ctx, func(w record.Writer) ([]Changed, error) {
-		d, b, err := openDocument(w, e.ID)
-		if err != nil {
-			return nil, err
-		}
-		b.cameFrom(part, on)
-		if string(b.bytes()) == string(d.Body) {
-			return nil, nil
-		}
-		_, changed, err := s.append(w, d, b, record.Take, e.Window)
-		return changed, err
-	})
+func (s *Studio) remember(w record.Writer, d record.Document, warp *body, part string, shelf record.ID, window string) ([]Changed, error) {
+	on, err := w.Card(shelf)
+	if err != nil {
+		return nil, err
+	}
+	warp.cameFrom(part, on)
+	if string(warp.bytes()) == string(d.Body) {
+		return nil, nil
+	}
+	_, changed, err := s.append(w, d, warp, record.Take, window)
+	return changed, err
 }
