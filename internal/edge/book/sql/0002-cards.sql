@@ -30,5 +30,5 @@ CREATE INDEX documents_behind ON documents (kind) WHERE facts_of < version;
 -- The words of names and bodies, for searching: folded by package words, so that the
 -- tokenizer has only to cut at spaces. The rowid is the document's id. What was there
 -- before is found by its name as it is typed, until its next version.
-CREATE VIRTUAL TABLE search USING fts5 (words, tokenize = 'ascii', prefix = '1 2 3', detail = none, columnsize = 0);
+CREATE VIRTUAL TABLE search USING fts5 (words, tokenize = 'ascii', prefix = '1 2 3 4 5', detail = none, columnsize = 0);
 INSERT INTO search (rowid, words) SELECT id, name FROM documents;
