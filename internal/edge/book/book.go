@@ -12,8 +12,6 @@ import (
 	"path/filepath"
 	"sync/atomic"
 	"time"
-
-	"sley/internal/trade/record"
 )
 
 // Asked is how a book is to be opened.
@@ -73,59 +71,6 @@ func Open(ctx context.Context, asked Asked) (*Book, error) {
 	return b, nil
 }
 
-// real is where a path leads: two names of one book must have one lock.
-func real(path string) string {
-	if at, err := filepath.EvalSymlinks(path); err == nil {
-		return at
-	}
-	return path
-}
-
-// hold sees to the folder and takes the lock.
-func (b *Book) hold(ctx context.Context, asked Asked) error {
-	err := stat(b.path)
-	missing := record.Is(err, record.Missing)
-	if err != nil && !missing {
-		return err
-	}
-	if missing && !asked.Create {
-		copied, _ := newestWhole(ctx, b.path, b.now())
-		return &record.Trouble{Code: record.Missing, Path: b.path, Copy: copied}
-	}
-	folder := filepath.Dir(b.path)
-	if err := makeFolder(folder); err != nil {
-		return err
-	}
-	b.lock, err = acquire(b.path, Owner{PID: os.Getpid(), Since: asked.Now()})
-	return err
-}
-
-// stat says why there is no file of that name. Trouble: Missing, NotABook, Unreadable.
-func stat(path string) error {
-	info, err := os.Stat(path)
-	switch {
-	case errors.Is(err, os.ErrNotExist):
-		return &record.Trouble{Code: record.Missing, Path: path}
-	case err != nil:
-		return &record.Trouble{Code: record.Unreadable, Path: path, Err: err}
-	case !info.Mode().IsRegular(): // a folder, or a pipe, which would be waited for
-		return &record.Trouble{Code: record.NotABook, Path: path}
-	}
-	return nil
-}
-
-// makeFolder makes a folder for books or copies, unless it is there.
-func makeFolder(path string) error {
-	err := os.MkdirAll(path, 0o700)
-	if err == nil {
-		return nil
-	}
-	if isReadOnly(err) {
-		return &record.Trouble{Code: record.ReadOnly, Path: path, Err: err}
-	}
-	return &record.Trouble{Code: record.FolderFailed, Path: path, Err: err}
-}
-
 // prepare looks at the file before anything writes to it, then opens it, checks it and
 // takes it to the newest version.
 func (b *Book) prepare(ctx context.Context, asked Asked, steps []migration) error {
@@ -140,6 +85,9 @@ func (b *Book) prepare(ctx context.Context, asked Asked, steps []migration) erro
 		return b.found(ctx, err)
 	}
 	b.fresh, b.from = now.empty(), now.version
+	if err := b.makePrivate(); err != nil {
+		return err
+	}
 	if err := b.openPools(ctx); err != nil {
 		return b.found(ctx, err)
 	}
@@ -152,6 +100,19 @@ func (b *Book) prepare(ctx context.Context, asked Asked, steps []migration) erro
 		return err
 	}
 	return b.lock.keepsJournal()
+}
+
+// makePrivate makes the file of a new book, which nobody else may read; SQLite would let
+// everyone. What it keeps beside the file has the same rights.
+func (b *Book) makePrivate() error {
+	if !b.fresh {
+		return nil
+	}
+	file, err := os.OpenFile(b.path, os.O_WRONLY|os.O_CREATE, 0o600)
+	if err != nil {
+		return fileTrouble(b.path, err)
+	}
+	return file.Close()
 }
 
 // openPools opens the file for writing and for reading, and sees that it can be written

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"runtime"
 	"testing"
 	"time"
 
@@ -97,5 +98,24 @@ func TestACopyIsWhole(t *testing.T) {
 	}
 	if err := other.Write(t.Context(), nil); err == nil {
 		t.Error("wrote to a book that is only read")
+	}
+}
+
+// Nobody else may read a book, nor what stands beside it.
+func TestABookIsPrivate(t *testing.T) {
+	if runtime.GOOS == "windows" {
+		t.Skip("Windows keeps rights by folders")
+	}
+	b := scratch(t)
+	add(t, b, record.Yarn, "white", "{}")
+	found, err := filepath.Glob(b.Path() + "*")
+	if err != nil || len(found) < 3 {
+		t.Fatal(found, err)
+	}
+	for _, path := range found {
+		info, err := os.Stat(path)
+		if err != nil || info.Mode().Perm()&0o077 != 0 {
+			t.Errorf("%s: %v %v", filepath.Base(path), info.Mode(), err)
+		}
 	}
 }

@@ -28,11 +28,11 @@ const (
 	bigLot    = 10 // lots it is written in
 )
 
-// bigBook opens a large book. It is made in a folder that SLEY_BIG names and kept there,
+// bigBook opens a large book. It is made in a folder that SLEY_BIG_FOLDER names and kept there,
 // or anew each time.
 func bigBook(b *testing.B) *app.OpenBook {
 	b.Helper()
-	folder := os.Getenv("SLEY_BIG")
+	folder := os.Getenv("SLEY_BIG_FOLDER")
 	if folder == "" {
 		folder = b.TempDir()
 	}
