@@ -2,6 +2,8 @@ package web_test
 
 import (
 	"context"
+	"encoding/json"
+	"io"
 	"net/http"
 	"net/url"
 	"os"
@@ -168,18 +170,58 @@ func TestScriptInEveryField(t *testing.T) {
 		}
 		base = done.Version
 	}
-	var shown struct{ Name, Text string }
-	r.ask("GET", at, nil, &shown)
-	if shown.Name != script {
-		t.Errorf("the name came back as %q", shown.Name)
+	for what, ask := range map[string]struct {
+		path string
+		body map[string]any
+	}{
+		"a yarn's name":     {"/api/yarns", map[string]any{"window": script, "name": script}},
+		"a loom's name":     {"/api/looms", map[string]any{"window": "w", "name": script}},
+		"a file's name":     {"/api/warps", map[string]any{"window": "w", "name": script + ".toml", "text": "sley = 1\nwarp.sett = \"20 epi\"\n[[pieces]]\nlength = \"60 in\"\nwidth = \"10 in\"\n"}},
+		"a note of the log": {at + "/log", map[string]any{"window": "w", "what": "note", "note": script}},
+		"a note of a stock": {"/api/documents/" + itoa(r.firstYarn()) + "/stock", map[string]any{"window": "w", "what": "bought", "typed": "8 oz", "note": script}},
+		"a setting":         {"/api/settings/units", map[string]any{"value": script}},
+	} {
+		if status := r.ask("POST", ask.path, ask.body, nil); status != 200 {
+			t.Errorf("%s: %d", what, status)
+		}
 	}
-	answer, err := r.client.Get(r.url(at))
+	for path, wants := range map[string]int{
+		at: 1, "/api/warps": 1, "/api/yarns": 1, "/api/looms": 1, at + "/events?topic=log": 1, at + "/versions": 0,
+		"/api/settings/units": 1, "/api/documents/" + itoa(r.firstYarn()) + "/events?topic=stock": 1,
+	} {
+		r.holdsAsText(path, script, wants)
+	}
+}
+
+func (r *real) firstYarn() int {
+	r.t.Helper()
+	var l list
+	r.ask("GET", "/api/yarns", nil, &l)
+	return l.Items[len(l.Items)-1].ID
+}
+
+// holdsAsText asks for something that holds a text so often, at least, and sees that it
+// comes as JSON that a browser would not take for a page.
+func (r *real) holdsAsText(path, text string, often int) {
+	r.t.Helper()
+	answer, err := r.client.Get(r.url(path))
 	if err != nil {
-		t.Fatal(err)
+		r.t.Fatal(err)
 	}
 	defer answer.Body.Close()
+	data, err := io.ReadAll(answer.Body)
+	if err != nil {
+		r.t.Fatal(err)
+	}
 	if kind := answer.Header.Get("Content-Type"); !strings.HasPrefix(kind, "application/json") {
-		t.Errorf("a document is served as %s", kind)
+		r.t.Errorf("%s is served as %s", path, kind)
+	}
+	if strings.Contains(string(data), "<") {
+		r.t.Errorf("%s holds a bare <", path)
+	}
+	quoted, _ := json.Marshal(text) // plain text
+	if n := strings.Count(string(data), strings.Trim(string(quoted), `"`)); n < often {
+		r.t.Errorf("%s holds it %d times, not %d: %s", path, n, often, data)
 	}
 }
 
