@@ -169,3 +169,11 @@ func TestCommandLine(t *testing.T) {
 		t.Errorf("code %d, said %q", code, &errs)
 	}
 }
+
+// On a new machine go says what it fetches; what esbuild says beside that counts.
+func TestFetchingIsNoFault(t *testing.T) {
+	const said = "go: downloading github.com/evanw/esbuild v0.28.2\nwarning: something\ngo: downloading golang.org/x/sys v0.49.0\n"
+	if got := withoutFetching(said); got != "warning: something\n" {
+		t.Errorf("kept %q", got)
+	}
+}
