@@ -43,6 +43,7 @@ func picture(t *testing.T) []byte {
 // Archives and pictures are nothing that the book takes in: they are never unpacked, and
 // told to be no plan, no draft, no folder and no copy. Nothing is written.
 func TestBombsAreNotUnpacked(t *testing.T) {
+	oneAtATime(t)
 	s := openStudio(t)
 	for what, data := range map[string][]byte{"an archive": bomb(t), "a picture": picture(t), "nothing": nil, "noughts": make([]byte, 1<<20)} {
 		for _, name := range []string{"x.toml", "x.wif", "x.zip", ""} {

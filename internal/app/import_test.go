@@ -157,6 +157,7 @@ func TestDamagedFolders(t *testing.T) {
 
 // A file larger than any of an export is not read to its end.
 func TestHugeFile(t *testing.T) {
+	oneAtATime(t)
 	folder := damagedFolder(t)
 	put(folder, warpHistory, bytes.Repeat([]byte(" "), 64<<20+1))
 	_, list, err := openStudio(t).Import(t.Context(), left, folder)

@@ -119,3 +119,12 @@ func TestABookIsPrivate(t *testing.T) {
 		}
 	}
 }
+
+// oneAtATime leaves a test out of the short form, which the race detector runs: it takes
+// long and does one thing at a time.
+func oneAtATime(t *testing.T) {
+	t.Helper()
+	if testing.Short() {
+		t.Skip("does one thing at a time, and takes long")
+	}
+}

@@ -89,6 +89,7 @@ var errBrokenOff = errors.New("broken off")
 // A migration that is broken off before any of its statements, by an error or by the end
 // of the process, leaves the old book, which opens as before and migrates the next time.
 func TestBrokenOffMigrationsLeaveTheOldBook(t *testing.T) {
+	oneAtATime(t)
 	steps := allSteps(t)
 	for from := range len(steps) {
 		for statement := range steps[from].all() {

@@ -90,6 +90,7 @@ const mostOfAnEdit = 5000
 const oneWhole = 100_000
 
 func TestEditsOfTheLargestDraftAreSmall(t *testing.T) {
+	oneAtATime(t)
 	edits := 1000
 	if testing.Short() {
 		edits = 50

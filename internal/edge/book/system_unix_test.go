@@ -100,6 +100,7 @@ func publicly(t *testing.T, program string) string {
 
 // What the system lets nobody write is said to be so, and can be read all the same.
 func TestWhatCannotBeWrittenIsSaid(t *testing.T) {
+	oneAtATime(t)
 	for name, test := range map[string]struct {
 		folder, file, lock os.FileMode
 		want               string
@@ -150,6 +151,7 @@ func TestWhatCannotBeWrittenIsSaid(t *testing.T) {
 // A disk that is really full, where one may be made; the pages of the file are counted in
 // TestAFullBookGoesOn everywhere.
 func TestAFullDiskLosesNothing(t *testing.T) {
+	oneAtATime(t)
 	dir := t.TempDir()
 	if os.Geteuid() == 0 && exec.Command("mount", "-t", "tmpfs", "-o", "size=8m", "tmpfs", dir).Run() == nil {
 		t.Cleanup(func() {

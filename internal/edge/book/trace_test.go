@@ -53,6 +53,7 @@ const answers = 20
 // A change that was answered is on the disk: between the last write of the journal and
 // the answer the system was asked to put the journal on the disk, and did.
 func TestAnswersWaitForTheDisk(t *testing.T) {
+	oneAtATime(t)
 	if _, err := exec.LookPath("strace"); err != nil {
 		t.Skip("strace is not there: apt-get install -y strace")
 	}

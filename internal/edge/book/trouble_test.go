@@ -24,6 +24,7 @@ func reopen(t *testing.T, path string) (*Book, error) {
 // What is in a book's place and is no book, or not all of one, is never taken for an empty
 // one: with a copy there, the trouble says where; a file is left as it was found.
 func TestWhatIsNoBookIsNotTakenForOne(t *testing.T) {
+	oneAtATime(t)
 	size := int64(0)
 	cut := func(path string, n int64) error { return os.Truncate(path, n) }
 	for name, test := range map[string]struct {
@@ -187,6 +188,7 @@ func TestPlacesThatAreNone(t *testing.T) {
 }
 
 func TestOddPlacesAreTaken(t *testing.T) {
+	oneAtATime(t)
 	for _, name := range []string{
 		"a b", "a?b=c&mode=memory", "a#b", "100%41", "quo'te\"s", "näh 🧶", "semi;colon", "-dash", "file:x", "a\nb", strings.Repeat("n", 150),
 	} {
@@ -228,6 +230,7 @@ func TestABookInTheWorkingFolder(t *testing.T) {
 
 // A body that would not be opened again is not taken.
 func TestABodyThatIsTooLargeIsRefused(t *testing.T) {
+	oneAtATime(t)
 	b := scratch(t)
 	for n, want := range map[int]bool{mostBody: true, mostBody + 1: false} {
 		body := make([]byte, n)
@@ -248,6 +251,7 @@ func TestABodyThatIsTooLargeIsRefused(t *testing.T) {
 // A disk that is full, as SQLite tells it: nothing that was answered is lost, and the book
 // goes on once there is room.
 func TestAFullBookGoesOn(t *testing.T) {
+	oneAtATime(t)
 	b := scratch(t)
 	limit := func(db *sql.DB, pages string) { column(t, db, "PRAGMA max_page_count = "+pages) }
 	limit(b.writer, "60")

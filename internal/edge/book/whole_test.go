@@ -32,6 +32,7 @@ func complains(t *testing.T, statements ...string) string {
 
 // Every check finds the fault it is for.
 func TestEachCheckCanFail(t *testing.T) {
+	oneAtATime(t)
 	const body = "UPDATE versions SET body = x'28b52ffd00010203' WHERE document = 4 AND number = "
 	for _, test := range []struct{ name, statement, found string }{
 		{"an orphan", "UPDATE events SET document = 99 WHERE id = 'event-woven'", "events 5 documents"},
@@ -123,6 +124,7 @@ func TestChecksAreReadAsRows(t *testing.T) {
 
 // A connection that searched before has the index in mind as it was: the check asks others.
 func TestCheckingAfterSearchingFindsNothing(t *testing.T) {
+	oneAtATime(t)
 	b := filled(t, filepath.Join(t.TempDir(), "book.sley"))
 	search := func() {
 		err := b.Read(t.Context(), func(r record.Reader) error {
