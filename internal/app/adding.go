@@ -163,15 +163,14 @@ type Set struct {
 // ReadSet reads path=value as a command line has it: the value as a plan file writes
 // it, or any text as it stands; an empty value takes away what stands at the path.
 func ReadSet(said string) (Set, bool) {
-	at, value, ok := strings.Cut(said, "=")
-	at = strings.TrimSpace(at)
+	at, value, ok := planfile.CutSetting(said)
 	if !ok || at == "" {
 		return Set{}, false
 	}
-	if strings.TrimSpace(value) == "" {
+	if value == "" {
 		return Set{Path: at}, true
 	}
-	return Set{at, planfile.ParseValue(strings.TrimSpace(value)).JSON()}, true
+	return Set{at, planfile.ParseValue(value).JSON()}, true
 }
 
 // AddYarn puts a yarn on the shelf: its name and what is known of it, by the keys that

@@ -94,3 +94,12 @@ func TestPutOnShelfOfAnOlderVersion(t *testing.T) {
 		t.Errorf("%v, before %v, %v", after, before, err)
 	}
 }
+
+// A path may hold an equals sign inside a quoted key; what parts path and value is the
+// first outside of one.
+func TestReadSetPartsOutsideQuotes(t *testing.T) {
+	set, ok := app.ReadSet(`yarns."a=b".count = 8/2 Ne`)
+	if !ok || set.Path != `yarns."a=b".count` || string(set.Value) != `"8/2 Ne"` {
+		t.Errorf("%v %+v %s", ok, set, set.Value)
+	}
+}
