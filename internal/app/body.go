@@ -29,7 +29,8 @@ type body struct {
 	Origins []Origin        `json:"origins,omitempty"` // of warps: what was copied from a shelf
 	Source  *text           `json:"source,omitempty"`  // of warps: the plan file it was, with its remarks
 
-	last *reckoned // of the plan as it was reckoned last
+	last  *reckoned // the plan as it was reckoned last
+	drawn *decoded  // the draft as it was read last
 }
 
 // reckoned is a plan with its numbers and problems: one action asks for them twice.

@@ -10,7 +10,6 @@ import (
 
 	"sley/internal/engine/reckon"
 	"sley/internal/engine/structure"
-	"sley/internal/trade/draft"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/record"
@@ -245,4 +244,7 @@ func (b *body) loomFacts(f *record.Facts) []string {
 const sizeForBackground = 1 << 20
 
 // waits reports whether the facts of a draft are left for later.
-func waits(d *draft.Draft) bool { return d.Ends()*d.Picks() > sizeForBackground }
+func (b *body) waits() bool {
+	d, _ := b.draft()
+	return d != nil && d.Ends()*d.Picks() > sizeForBackground
+}

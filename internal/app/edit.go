@@ -44,9 +44,15 @@ func (s *Studio) Save(ctx context.Context, e Edit) (Saved, error) {
 // change makes a new version of a document by a function of its body. The list that it
 // gives is of what refuses the change.
 func (s *Studio) change(ctx context.Context, e Edit, act record.Act, do func(*body, record.Kind) *problem.List) (Saved, error) {
+	return s.saving(ctx, func(w record.Writer) (Saved, []Changed, error) { return s.changeIn(w, e, act, do) })
+}
+
+// saving does what gives a new version, or says why there is none, in one change of the
+// book.
+func (s *Studio) saving(ctx context.Context, do func(record.Writer) (Saved, []Changed, error)) (Saved, error) {
 	var saved Saved
 	err := s.write(ctx, func(w record.Writer) (changed []Changed, err error) {
-		saved, changed, err = s.changeIn(w, e, act, do)
+		saved, changed, err = do(w)
 		return changed, err
 	})
 	return saved, err
@@ -102,30 +108,33 @@ func (s *Studio) actOf(w record.Reader, d record.Document, b *body, act record.A
 
 // append writes a body as the next version of a document.
 func (s *Studio) append(w record.Writer, d record.Document, b *body, act record.Act, window string) (Saved, []Changed, error) {
-	v := record.Version{
-		Document: d.ID, Number: d.Version + 1, At: s.moment(), Window: window, Act: act,
-		State: d.Version + 1, Body: b.bytes(),
+	saved, changed, err := s.appendVersion(w, d, b, record.Version{
+		Window: window, Act: act, State: d.Version + 1, Body: b.bytes(),
+	})
+	if err == nil {
+		saved.Problems = b.problems(d.Kind)
 	}
-	if err := s.appendVersion(w, d, v, b); err != nil {
-		return Saved{}, nil, err
-	}
-	saved := Saved{ID: d.ID, Version: v.Number, Problems: b.problems(d.Kind)}
-	return saved, []Changed{{d.Kind, d.ID, v.Number, string(act), window}}, nil
+	return saved, changed, err
 }
 
-// appendVersion writes a version with the card of its body. The facts of a large draft
-// are left for later.
-func (s *Studio) appendVersion(w record.Writer, d record.Document, v record.Version, b *body) error {
+// appendVersion writes the next version of a document, whose body b is, with the card of
+// that. The facts of a large draft are left for later.
+func (s *Studio) appendVersion(w record.Writer, d record.Document, b *body, v record.Version) (Saved, []Changed, error) {
+	v.Document, v.Number, v.At = d.ID, d.Version+1, s.moment()
 	stage, err := stageOf(w, d)
 	if err != nil {
-		return err
+		return Saved{}, nil, err
 	}
 	var card record.Card
-	if drawn, _ := b.draft(); d.Kind == record.Draft && drawn != nil && waits(drawn) {
-		card = record.Card{Name: b.name(d.Kind), Words: b.Note, Facts: record.Facts{}}
+	if d.Kind == record.Draft && b.waits() {
+		card = record.Card{Name: b.name(d.Kind), Words: b.Note}
 		card.Sort = sortKey(card.Name)
 	} else {
 		card = b.card(d.Kind, v.Number, stage)
 	}
-	return w.Append(v, card)
+	if err := w.Append(v, card); err != nil {
+		return Saved{}, nil, err
+	}
+	saved := Saved{ID: d.ID, Version: v.Number, Problems: &problem.List{}}
+	return saved, []Changed{{d.Kind, d.ID, v.Number, string(v.Act), v.Window}}, nil
 }

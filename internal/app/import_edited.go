@@ -47,8 +47,7 @@ func (in *importing) tookBefore(w record.Reader, on record.Document, from int, e
 // append writes an edited document as the next version. What was removed stays so.
 func (in *importing) append(w record.Writer, on record.Document, edited *body, file string) error {
 	v := record.Version{
-		Document: on.ID, Number: on.Version + 1, At: in.s.moment(), Window: in.window, Act: record.Edit,
-		State: on.Version + 1, Removed: on.Removed, Body: edited.bytes(),
+		Window: in.window, Act: record.Edit, State: on.Version + 1, Removed: on.Removed, Body: edited.bytes(),
 	}
 	if on.Kind == record.Warp {
 		_, begun, err := started(w, on.ID)
@@ -65,7 +64,8 @@ func (in *importing) append(w record.Writer, on record.Document, edited *body, f
 	}
 	in.done.Edited = append(in.done.Edited, file)
 	in.touched[on.ID] = true
-	return in.s.appendVersion(w, on, v, edited)
+	_, _, err := in.s.appendVersion(w, on, edited, v)
+	return err
 }
 
 // edited is the body of a document whose readable file says something else than its

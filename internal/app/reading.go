@@ -67,14 +67,25 @@ func below(name string, found *problem.List) *problem.List {
 	return list
 }
 
-// draft reads a draft of the shelf.
+// draft reads a draft of the shelf, once for each text: one action asks for it several
+// times. What it gives is only read.
 func (b *body) draft() (*draft.Draft, *problem.List) {
 	if b.WIF == nil {
 		return nil, unread("wif", ErrNoDraft)
 	}
-	file, list := wif.Decode(b.WIF.Name, []byte(b.WIF.Text))
-	if list.Failed() {
-		return nil, list
+	if b.drawn == nil || b.drawn.of != *b.WIF {
+		file, list := wif.Decode(b.WIF.Name, []byte(b.WIF.Text))
+		b.drawn = &decoded{of: *b.WIF, list: list}
+		if !list.Failed() {
+			b.drawn.draft = file.Draft
+		}
 	}
-	return file.Draft, list
+	return b.drawn.draft, b.drawn.list
+}
+
+// decoded is an interchange text that was read.
+type decoded struct {
+	of    text
+	draft *draft.Draft // nil when the text has errors
+	list  *problem.List
 }

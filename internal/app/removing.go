@@ -20,28 +20,23 @@ func (s *Studio) BringBack(ctx context.Context, id record.ID, base int, window s
 }
 
 func (s *Studio) flag(ctx context.Context, id record.ID, base int, window string, remove bool) (Saved, error) {
-	var saved Saved
-	err := s.write(ctx, func(w record.Writer) (changed []Changed, err error) {
+	return s.saving(ctx, func(w record.Writer) (Saved, []Changed, error) {
 		d, err := w.Document(id)
 		if err != nil {
-			return nil, err
+			return Saved{}, nil, err
 		}
 		if d.Removed == remove { // it is so already, whoever did it
-			saved = Saved{ID: id, Version: d.Version, Problems: &problem.List{}}
-			return nil, nil
+			return Saved{ID: id, Version: d.Version, Problems: &problem.List{}}, nil, nil
 		}
 		if base != 0 && base != d.Version {
-			saved, err = s.behind(w, d, base)
-			return nil, err
+			saved, err := s.behind(w, d, base)
+			return saved, nil, err
 		}
 		if list, err := s.mayRemove(w, d, remove); err != nil || list.Failed() {
-			saved = refused(list)
-			return nil, err
+			return refused(list), nil, err
 		}
-		saved, changed, err = s.appendFlag(w, d, window, remove)
-		return changed, err
+		return s.appendFlag(w, d, window, remove)
 	})
-	return saved, err
 }
 
 func (s *Studio) mayRemove(r record.Reader, d record.Document, remove bool) (*problem.List, error) {
@@ -62,15 +57,9 @@ func (s *Studio) appendFlag(w record.Writer, d record.Document, window string, r
 	if err != nil {
 		return Saved{}, nil, err
 	}
-	v := record.Version{
-		Document: d.ID, Number: d.Version + 1, At: s.moment(), Window: window, Act: act,
-		State: d.Version + 1, Removed: remove, Body: d.Body,
-	}
-	if err := s.appendVersion(w, d, v, b); err != nil {
-		return Saved{}, nil, err
-	}
-	saved := Saved{ID: d.ID, Version: v.Number, Problems: &problem.List{}}
-	return saved, []Changed{{d.Kind, d.ID, v.Number, string(act), window}}, nil
+	return s.appendVersion(w, d, b, record.Version{
+		Window: window, Act: act, State: d.Version + 1, Removed: remove, Body: d.Body,
+	})
 }
 
 // ClearDemo removes everything that came with the demo, and gives how many documents

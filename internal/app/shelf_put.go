@@ -14,12 +14,7 @@ import (
 // shelf's own newer version is not written over: that is a conflict. The warp then says
 // that its part came from there.
 func (s *Studio) PutOnShelf(ctx context.Context, e Edit, part, name string) (Saved, error) {
-	var saved Saved
-	err := s.write(ctx, func(w record.Writer) (changed []Changed, err error) {
-		saved, changed, err = s.putOnShelf(w, e, part, name)
-		return changed, err
-	})
-	return saved, err
+	return s.saving(ctx, func(w record.Writer) (Saved, []Changed, error) { return s.putOnShelf(w, e, part, name) })
 }
 
 func (s *Studio) putOnShelf(w record.Writer, e Edit, part, name string) (Saved, []Changed, error) {

@@ -14,28 +14,25 @@ import (
 // numbers, and the versions of the program and of its starting values are kept as they
 // are now. What is changed later are amendments. A plan with errors is refused.
 func (s *Studio) Start(ctx context.Context, id record.ID, base int, window string) (Saved, error) {
-	var saved Saved
-	err := s.write(ctx, func(w record.Writer) ([]Changed, error) {
+	return s.saving(ctx, func(w record.Writer) (Saved, []Changed, error) {
 		d, err := w.Document(id)
 		if err != nil {
-			return nil, err
+			return Saved{}, nil, err
 		}
 		if d.Kind != record.Warp {
-			return nil, &record.Trouble{Code: record.NotFound, Found: "warp"}
+			return Saved{}, nil, &record.Trouble{Code: record.NotFound, Found: "warp"}
 		}
 		if d.Version != base || d.Removed {
-			saved, err = s.behind(w, d, base)
-			return nil, err
+			saved, err := s.behind(w, d, base)
+			return saved, nil, err
 		}
 		nodes, list, err := s.mayStart(w, d)
 		if err != nil || list.Failed() {
-			saved = refused(list)
-			return nil, err
+			return refused(list), nil, err
 		}
-		saved = Saved{ID: id, Version: d.Version, Problems: list}
-		return s.freeze(w, d, nodes, window)
+		changed, err := s.freeze(w, d, nodes, window)
+		return Saved{ID: id, Version: d.Version, Problems: list}, changed, err
 	})
-	return saved, err
 }
 
 // mayStart reckons the plan and says whether work may begin.

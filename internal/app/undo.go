@@ -123,31 +123,26 @@ func (s *Studio) Redo(ctx context.Context, id record.ID, base int, window string
 }
 
 func (s *Studio) goTo(ctx context.Context, e Edit, act record.Act, find func(*history, int, string) (int, string, error)) (Saved, error) {
-	var saved Saved
-	err := s.write(ctx, func(w record.Writer) ([]Changed, error) {
+	return s.saving(ctx, func(w record.Writer) (Saved, []Changed, error) {
 		d, err := w.Document(e.ID)
 		if err != nil {
-			return nil, err
+			return Saved{}, nil, err
 		}
 		if e.Base != d.Version {
-			saved, err = s.behind(w, d, e.Base)
-			return nil, err
+			saved, err := s.behind(w, d, e.Base)
+			return saved, nil, err
 		}
 		to, why, err := find(&history{r: w, id: e.ID}, d.Version, e.Window)
 		if err != nil {
-			return nil, err
+			return Saved{}, nil, err
 		}
 		if why != "" {
 			list := &problem.List{}
 			list.Fail(why, "", "", nil)
-			saved = refused(list)
-			return nil, nil
+			return refused(list), nil, nil
 		}
-		var changed []Changed
-		saved, changed, err = s.appendState(w, d, to, act, e.Window)
-		return changed, err
+		return s.appendState(w, d, to, act, e.Window)
 	})
-	return saved, err
 }
 
 // appendState writes a version that has the state of an earlier one.
@@ -159,15 +154,11 @@ func (s *Studio) appendState(w record.Writer, d record.Document, to int, act rec
 	if list, err := s.mayGo(w, d, b, removed); err != nil || list.Failed() {
 		return refused(list), nil, err
 	}
-	v := record.Version{
-		Document: d.ID, Number: d.Version + 1, At: s.moment(), Window: window, Act: act,
-		State: to, Removed: removed,
+	saved, changed, err := s.appendVersion(w, d, b, record.Version{Window: window, Act: act, State: to, Removed: removed})
+	if err == nil {
+		saved.Problems = b.problems(d.Kind)
 	}
-	if err := s.appendVersion(w, d, v, b); err != nil {
-		return Saved{}, nil, err
-	}
-	saved := Saved{ID: d.ID, Version: v.Number, Problems: b.problems(d.Kind)}
-	return saved, []Changed{{d.Kind, d.ID, v.Number, string(act), window}}, nil
+	return saved, changed, err
 }
 
 // mayGo says whether a warp may have that state: after work began only amendments
