@@ -32,7 +32,7 @@ func TestListOfWarps(t *testing.T) {
 		tab.Says(text)
 	}
 	var figures [][]string
-	tab.Read(&figures, `[...document.querySelectorAll('.figures')].map(t => [...t.rows].map(r => r.innerText.split(/\s*[\t\n]\s*/).join('=')))`)
+	tab.Read(&figures, `[...document.querySelectorAll('.figures')].map(t => [...t.rows].map(r => `+browsing.Plain("r.innerText")+`.split(/\s*[\t\n]\s*/).join('=')))`)
 	if len(figures) != len(demoNames) || len(figures[0]) != 6 || !slices.Contains(figures[0], "warp to wind=5 1/2 yd") {
 		t.Errorf("figures: %q", figures)
 	}

@@ -88,6 +88,10 @@ func (f *fake) routes() http.Handler {
 	mux.HandleFunc("GET /api/book", f.book)
 	mux.HandleFunc("GET /api/warps", f.warps)
 	mux.HandleFunc("GET /api/events", f.events)
+	mux.HandleFunc("GET /api/documents/{id}/picture", func(w http.ResponseWriter, _ *http.Request) {
+		w.Header().Set("Content-Type", "image/svg+xml")
+		w.Write([]byte(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 3 3"><path fill="#c9b896" d="M0 0h3v3H0z"/></svg>`))
+	})
 	mux.HandleFunc("POST /api/documents/{id}/{act}", f.change)
 	mux.HandleFunc("POST /api/demo/clear", f.clear)
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {

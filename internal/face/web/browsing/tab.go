@@ -157,10 +157,17 @@ func (b *Tab) said() string {
 	return text
 }
 
-// Says waits until the page shows a text.
+// Plain is the expression of a text without its setting: fixed and thin spaces are spaces,
+// raised and lowered figures are figures.
+func Plain(expression string) string {
+	return "(" + expression + ").replace(/[\\u00a0\\u2009]/g, ' ').replace(/⁄/g, '/')" +
+		".replace(/[⁰¹²³⁴⁵⁶⁷⁸⁹]/g, c => '⁰¹²³⁴⁵⁶⁷⁸⁹'.indexOf(c)).replace(/[₀-₉]/g, c => '₀₁₂₃₄₅₆₇₈₉'.indexOf(c))"
+}
+
+// Says waits until the page shows a text, however it is set.
 func (b *Tab) Says(text string) {
 	b.t.Helper()
-	b.Wait("document.body.innerText.includes(" + Quote(text) + ")")
+	b.Wait(Plain("document.body.innerText") + ".includes(" + Quote(text) + ")")
 }
 
 // Keys that are held while another is pressed.

@@ -1,7 +1,5 @@
-import type { Warp } from './kinds'
-
-// joined leaves out what is shown already: a warp may move between two questions.
-export function joined(shown: Warp[], lot: Warp[]): Warp[] {
-  const known = new Set(shown.map((w) => w.id))
-  return [...shown, ...lot.filter((w) => !known.has(w.id))]
+// joined leaves out what is shown already: a row may move between two questions.
+export function joined<T extends { id: number }>(shown: T[], lot: T[]): T[] {
+  const known = new Set(shown.map((row) => row.id))
+  return [...shown, ...lot.filter((row) => !known.has(row.id))]
 }

@@ -4,7 +4,11 @@ import { drop, keepMine, keepTheirs, save, type } from './deeds'
 import type { Edit } from './edit'
 import type { Difference } from './kinds'
 import { FaultText } from './notices'
+import { textOf } from './tree'
 import { words } from './words'
+
+// naming tells whether the name of a document is being changed.
+export const naming = (edit: Edit | undefined): boolean => edit !== undefined && 'name' in edit.value
 
 // NameEdit is whichever of the two an edit needs.
 export function NameEdit({ edit }: { edit: Edit }) {
@@ -13,12 +17,13 @@ export function NameEdit({ edit }: { edit: Edit }) {
 
 export function NameField({ edit }: { edit: Edit }) {
   const field = useRef<HTMLInputElement>(null)
+  const value = textOf(edit.value.name)
   useEffect(() => {
-    if (edit.value === edit.was) field.current?.select() // opened just now, not kept from before
-    if (edit.value === edit.was) field.current?.focus()
+    if (value !== textOf(edit.was.name)) return // kept from before, not opened just now
+    field.current?.select()
+    field.current?.focus()
   }, [])
   const about = `about-${edit.id}`
-  const wrong = edit.problems.length > 0
   return (
     <form
       class="edit"
@@ -33,9 +38,9 @@ export function NameField({ edit }: { edit: Edit }) {
         id={`name-${edit.id}`}
         type="text"
         autocomplete="off"
-        value={edit.value}
+        value={value}
         aria-describedby={about}
-        aria-invalid={wrong}
+        aria-invalid={edit.problems.length > 0}
         onInput={(event) => type(edit.id, event.currentTarget.value)}
         onKeyDown={(event) => {
           if (event.key === 'Escape') drop(edit.id)
@@ -50,7 +55,7 @@ export function NameField({ edit }: { edit: Edit }) {
         </button>
       </div>
       <div id={about} class="about" role="status">
-        <Said edit={edit} />
+        <Said edit={edit} hint={words.editHint} />
       </div>
       {edit.fault && <FaultText fault={edit.fault} id={`fault-${edit.id}`} />}
     </form>
@@ -58,15 +63,16 @@ export function NameField({ edit }: { edit: Edit }) {
 }
 
 // Said is what the book says about what was typed.
-function Said({ edit }: { edit: Edit }) {
+export function Said({ edit, hint }: { edit: Edit; hint?: string }) {
   if (edit.state === 'waiting') return <p class="care">{words.waitingFor}</p>
   const said = edit.trouble ? [edit.trouble] : edit.problems
-  if (said.length === 0) return edit.fault ? null : <p class="soft">{words.editHint}</p>
+  if (said.length === 0) return edit.fault || !hint ? null : <p class="soft">{hint}</p>
   return (
     <>
       {said.map((one) => (
         <p key={one.code} class="care">
-          {one.says}: {one.fix}
+          {one.says}
+          {one.fix ? `: ${one.fix}` : ''}
         </p>
       ))}
     </>
@@ -89,7 +95,7 @@ export function Clash({ edit }: { edit: Edit }) {
       }}
     >
       <h2 ref={head} id={`clash-${edit.id}`} tabIndex={-1}>
-        {words.clash(edit.was)}
+        {words.clash(textOf(edit.was.name) || edit.name)}
       </h2>
       <p role="status">{words.clashSays}</p>
       <div class="sides">
@@ -98,7 +104,7 @@ export function Clash({ edit }: { edit: Edit }) {
             {words.takeTheirs}
           </button>
         </Side>
-        <Side head={words.yours} edit={edit} pick={(d) => (d.path === 'name' ? edit.value : d.yours)}>
+        <Side head={words.yours} edit={edit} pick={(d) => (d.path in edit.value ? textOf(edit.value[d.path]) : d.yours)}>
           <button type="button" class="plain" onClick={() => void keepMine(edit.id)}>
             {words.takeYours}
           </button>
@@ -119,7 +125,7 @@ function Side({ head, edit, pick, children }: SideProps) {
         {edit.differences.map((d) => (
           <div key={d.path}>
             <dt class={alone ? 'hidden' : ''}>{words.paths[d.path] ?? d.path}</dt>
-            <dd>{pick(d)}</dd>
+            <dd>{pick(d) || words.nothing}</dd>
           </div>
         ))}
       </dl>

@@ -2,7 +2,8 @@ import { useRef } from 'preact/hooks'
 import { useSignal } from '@preact/signals'
 import { clearDemo } from './deeds'
 import type { Fault } from './kinds'
-import { read } from './list'
+import { Link } from './link'
+import { refresh } from './refresh'
 import { book, line, mishap } from './state'
 import { words } from './words'
 
@@ -15,7 +16,7 @@ export function LineNotice() {
         <div class="notice">
           <p class="title">{gone ? words.goneHead : words.refusedHead}</p>
           <p>{gone ? words.goneSays : words.refusedSays}</p>
-          <button type="button" class="plain" onClick={() => void read()}>
+          <button type="button" class="plain" onClick={() => void refresh()}>
             {words.again}
           </button>
         </div>
@@ -41,9 +42,10 @@ export function MishapNotice() {
   )
 }
 
-const TroubleText = ({ says, fix }: { says: string; fix: string }) => (
+const TroubleText = ({ says, fix }: { says: string; fix: string | undefined }) => (
   <p class="sentence">
-    {says}: {fix}
+    {says}
+    {fix ? `: ${fix}` : ''}
   </p>
 )
 
@@ -83,7 +85,7 @@ export function Demo() {
   if (!book.value?.demo) return null
   return (
     <p class="note">
-      {words.demoSays}{' '}
+      {words.demoSays} <Link to={{ page: 'guide', part: '' }}>{words.demoGuide}</Link>{' '}
       <button type="button" class="link" onClick={() => void clearDemo()}>
         {words.clearDemo}
       </button>
@@ -91,15 +93,18 @@ export function Demo() {
   )
 }
 
+// Empty says what goes where in a book that holds nothing yet.
 export function Empty() {
   return (
     <section id="warps" class="empty">
       <h2>{words.emptyHead}</h2>
       <p>{words.emptySays}</p>
       <dl>
-        {words.emptyParts.map(([name, says]) => (
+        {words.emptyParts.map(([name, says, place]) => (
           <div key={name}>
-            <dt>{name}</dt>
+            <dt>
+              <Link to={place}>{name}</Link>
+            </dt>
             <dd>{says}</dd>
           </div>
         ))}
@@ -108,13 +113,32 @@ export function Empty() {
   )
 }
 
-export function Shelves() {
+// Nowhere is for an address that leads to nothing.
+export function Nowhere() {
+  return (
+    <>
+      <h1>{words.nowhere}</h1>
+      <p>
+        {words.nowhereSays} <Link to={{ page: 'bench' }}>{words.toBench}</Link>
+      </p>
+    </>
+  )
+}
+
+export function Foot() {
   if (!book.value) return null
-  const { yarns, looms, drafts, program } = book.value
+  const { place, yarns, looms, drafts, program } = book.value
   return (
     <footer class="foot">
-      <p>{yarns + looms + drafts > 0 && words.shelves(yarns, looms, drafts)}</p>
       <p>
+        {yarns + looms + drafts > 0 && words.shelves(yarns, looms, drafts)}{' '}
+        <span class="path">{words.bookAt(place)}</span>
+      </p>
+      <p>
+        <Link to={{ page: 'units' }}>{words.units}</Link>
+        {' · '}
+        <Link to={{ page: 'glossary' }}>{words.glossary}</Link>
+        {' · '}
         {words.program} {program}
         {' · '}
         <a href={licences()}>{words.licences}</a>

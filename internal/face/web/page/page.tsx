@@ -1,64 +1,66 @@
-import { useEffect } from 'preact/hooks'
+import type { ComponentChild } from 'preact'
+import { useEffect, useLayoutEffect } from 'preact/hooks'
 import { step } from './deeds'
-import { Demo, Empty, LineNotice, MishapNotice, Shelves } from './notices'
-import { book, search, standing, strays, total, warps } from './state'
-import { Tools } from './tools'
-import { StrayItem, WarpList } from './warps'
+import { Head } from './head'
+import { here, moved, type Place } from './place'
+import { Foot, LineNotice, MishapNotice } from './notices'
+import { readBy, refresh } from './refresh'
+import { views } from './views'
 import { words } from './words'
 
+// Page is the frame of every page: who we are, how things stand, and the page itself.
 export function Page() {
   useEffect(() => {
     document.addEventListener('keydown', onKey)
     return () => document.removeEventListener('keydown', onKey)
   }, [])
-  const empty = warps.value !== null && total.value === 0 && search.value === ''
+  const place = here.value
+  const view = views[place.page]
   return (
     <>
-      <a class="skip" href="#warps">
+      <a class="skip" href="#main">
         {words.skip}
       </a>
       <Head />
-      <main>
+      <main id="main" tabIndex={-1}>
         <LineNotice />
         <MishapNotice />
-        <h1>{words.heading}</h1>
-        <Tools empty={empty} />
-        <Demo />
-        {strays.value.length > 0 && (
-          <section class="strays" aria-label={words.stillOpen}>
-            <h2>{words.stillOpen}</h2>
-            {strays.value.map((edit) => (
-              <StrayItem key={edit.id} edit={edit} />
-            ))}
-          </section>
-        )}
-        {empty ? <Empty /> : <WarpList />}
+        <Shown place={place} key={keyOf(place)} show={() => view.show(place)} read={() => view.read(place)} title={view.title(place)} />
       </main>
-      <Shelves />
+      <Foot />
     </>
   )
 }
 
-function Head() {
-  return (
-    <header class="head">
-      <span class="mark">{words.program}</span>
-      {book.value && (
-        <p class="path">
-          <span class="hidden">{words.book} </span>
-          {book.value.place}
-        </p>
-      )}
-      <p class={`standing ${standing.value}`} role="status">
-        {words[standing.value]}
-      </p>
-    </header>
-  )
+// keyOf tells places apart that are shown anew: the stages of one warp are one page.
+const keyOf = (place: Place): string => ('id' in place ? `${place.page}-${place.id}` : place.page)
+
+type ShownProps = { place: Place; show: () => ComponentChild; read: () => Promise<boolean>; title: string }
+
+// Shown is one page. It reads what it shows when it comes up, and after a move it takes
+// the keyboard to its beginning.
+function Shown({ place, show, read, title }: ShownProps) {
+  const moves = moved.value
+  useLayoutEffect(() => {
+    readBy(read)
+    if (moves > 0) void refresh() // the first reading is watch's
+  }, [moves])
+  useEffect(() => {
+    document.title = `${title} · ${words.program}`
+  }, [title])
+  useEffect(() => {
+    if (moves === 0) return
+    const main = document.getElementById('main')
+    scrollTo(0, 0)
+    main?.focus({ preventScroll: true })
+  }, [moves])
+  return <div class={`page ${place.page}`}>{show()}</div>
 }
 
 // onKey leaves undo to the field while one is typed in.
 function onKey(event: KeyboardEvent): void {
-  const field = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement
+  const to = event.target
+  const field = (to instanceof HTMLInputElement && to.type !== 'checkbox') || to instanceof HTMLTextAreaElement
   const ctrl = (event.ctrlKey || event.metaKey) && !event.altKey
   if (field || !ctrl || event.key.toLowerCase() !== 'z') return
   event.preventDefault()

@@ -1,17 +1,12 @@
 import { computed, signal } from '@preact/signals'
-import type { Edit } from './edit'
+import { type Edit, unchanged } from './edit'
 import { keep, kept } from './keep'
-import type { Book, Fault, Trouble, Warp } from './kinds'
+import type { Book, Fault, Trouble } from './kinds'
 import { type Past, noPast } from './past'
 
-// Everything the page knows. Signals are read by the parts, written by the deeds.
+// What every page knows. Signals are read by the parts, written by the deeds.
 
 export const book = signal<Book | null>(null)
-
-export const warps = signal<Warp[] | null>(null) // null until the first lot has come
-export const total = signal(0)
-export const next = signal('')
-export const search = signal('')
 
 // line is how we stand with the server.
 export const line = signal<'up' | 'gone' | 'refused'>('up')
@@ -22,27 +17,20 @@ export const mishap = signal<{ fault: Fault } | { trouble: Trouble } | null>(nul
 
 // Edits by document, kept through a reload: nothing typed is lost. What was on its way
 // then may or may not have come in, so it is sent again.
-export const edits = signal<Record<number, Edit>>(kept('edits', {}))
+export const edits = signal<Record<number, Edit>>(kept('edits-2', {}))
 for (const edit of Object.values(edits.value)) {
   if (edit.state === 'saving') edit.state = 'waiting'
 }
 export const past = signal<Past>(kept('past', noPast))
 export const stepping = signal(false) // an undo or redo is on its way
 
-edits.subscribe((value) => keep('edits', value))
+edits.subscribe((value) => keep('edits-2', value))
 past.subscribe((value) => keep('past', value))
 
 export function setEdit(id: number, edit: Edit | null): void {
   const { [id]: _, ...others } = edits.value
   edits.value = edit ? { ...others, [id]: edit } : others
 }
-
-// strays are edits of warps that the list does not show, by a search or because they
-// are gone.
-export const strays = computed(() => {
-  const shown = new Set(warps.value?.map((w) => w.id))
-  return Object.values(edits.value).filter((edit) => !shown.has(edit.id))
-})
 
 export type Standing = 'saved' | 'saving' | 'unsaved' | 'away' | 'closed'
 
@@ -51,5 +39,5 @@ export const standing = computed<Standing>(() => {
   if (line.value !== 'up') return line.value === 'gone' ? 'away' : 'closed'
   const open = Object.values(edits.value)
   if (stepping.value || open.some((e) => e.state === 'saving')) return 'saving'
-  return open.some((e) => e.state === 'waiting' || e.value !== e.was) ? 'unsaved' : 'saved'
+  return open.some((e) => e.state === 'waiting' || !unchanged(e)) ? 'unsaved' : 'saved'
 })

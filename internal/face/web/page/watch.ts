@@ -1,8 +1,8 @@
 import { effect } from '@preact/signals'
-import { sendWaiting } from './deeds'
-import { read, readSoon } from './list'
+import { sendKept } from './deeds'
 import { listen } from './live'
 import { noPast } from './past'
+import { refresh, refreshSoon } from './refresh'
 import { line, past } from './state'
 import { windowCopied } from './window'
 
@@ -10,13 +10,13 @@ import { windowCopied } from './window'
 const shortest = 1_000
 const longest = 8_000
 
-// watch reads the book, listens for changes of it, and looks for the server when it is
-// gone.
+// watch reads the page, listens for changes of the book, and looks for the server when
+// it is gone.
 export function watch(): void {
   // What the original did is not the copy's to undo.
   void windowCopied.then((copied) => copied && (past.value = noPast))
-  listen({ changed: readSoon, line: (up) => (up ? readSoon() : void read()) })
-  void read().then(sendWaiting)
+  listen({ changed: refreshSoon, line: (up) => (up ? refreshSoon() : void refresh()) })
+  void refresh().then(sendKept)
   lookWhileGone()
 }
 
@@ -24,7 +24,7 @@ function lookWhileGone(): void {
   let pause = shortest
   let timer = 0
   const look = async () => {
-    await read()
+    await refresh()
     pause = Math.min(pause * 2, longest)
     if (line.value === 'gone') timer = window.setTimeout(look, pause)
   }
@@ -35,7 +35,7 @@ function lookWhileGone(): void {
     if (now === 'gone') timer = window.setTimeout(look, pause)
     if (now === 'up' && before !== 'up') {
       pause = shortest
-      sendWaiting()
+      sendKept()
     }
     before = now
   })

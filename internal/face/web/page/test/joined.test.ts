@@ -4,7 +4,7 @@ import { joined } from '../joined'
 import type { Warp } from '../kinds'
 
 const warp = (id: number, name = ''): Warp => ({
-  id, name, version: 1, stage: '', demo: false, changed: '', figures: [], problems: 0,
+  id, name, version: 1, demo: false, changed: '', figures: [], problems: 0,
 })
 
 test('a warp that moved between two lots is shown once', () => {

@@ -1,15 +1,43 @@
 // Every word of the page in English, but those that the server sends. Figures come
 // worded from the server; the counts here are of things on this page.
 
-const counted = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`
+import type { Place } from '../place'
+import { counted } from './counted'
+import { warp } from './en_warp'
+import { draft } from './en_draft'
+import { guide } from './en_guide'
+import { shelf } from './en_shelf'
+import { terms } from './en_terms'
 
 const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' })
 
 export const english = {
   program: 'sley',
-  skip: 'To the warps',
+  warp,
+  shelf,
+  draft,
+  guide,
+  terms,
+
+  skip: 'To the page itself',
+  pages: 'Pages',
+  tabs: { bench: 'Bench', yarns: 'Yarns', looms: 'Looms', drafts: 'Drafts', records: 'Records', guide: 'Guide' },
+  units: 'Units',
+  glossary: 'Words of the trade',
+  nowhere: 'Nothing stands here',
+  nowhereSays: 'This address leads to nothing in the book. It may have been mistyped, or what stood here was removed.',
+  toBench: 'To the bench',
+  newWarp: 'New warp',
+  nothing: 'nothing',
+  goOn: 'Go on with it',
+  next: 'Next:',
+  progressOf: (name: string) => `How far ${name} is woven`,
+  remove: 'Remove',
+  close: 'Close',
+  more_: 'More',
   heading: 'Warps in hand',
   book: 'book',
+  bookAt: (place: string) => `The book: ${place}`,
   reading: 'Reading the book',
 
   saved: 'saved',
@@ -47,6 +75,7 @@ export const english = {
 
   figuresOf: (name: string) => `Key numbers of ${name}`,
   fromDemo: 'demo',
+  day: (when: string) => day.format(new Date(when)),
   changed: (when: string) => `changed ${day.format(new Date(when))}`,
   problems: (n: number) => `${counted(n, 'thing needs', 'things need')} care`,
 
@@ -72,20 +101,29 @@ export const english = {
   refusedSays: 'Open sley again, as you did the first time, and go on in the window it opens. What you typed stays here.',
   again: 'Try now',
 
-  demoSays: 'The warps marked demo are of Saltmarsh, a studio that does not exist. Look around, change what you like.',
+  demoSays: 'The warps marked demo are of Saltmarsh, a studio that does not exist. Look around, change what you like; each change can be undone.',
+  demoGuide: 'What to look at first',
   clearDemo: 'Clear the demo',
   cleared: (removed: number) => `The demo is cleared: ${counted(removed, 'thing', 'things')} taken out.`,
 
   emptyHead: 'This book is empty',
   emptySays: 'It keeps four things, and here is what goes where.',
   emptyParts: [
-    ['Warps', 'each with its pieces, where it stands and its key numbers. They stand on this page.'],
-    ['Yarns', 'what is on the shelf, how thick it is and what it costs.'],
-    ['Looms', 'how wide, how many shafts and treadles, which reeds.'],
-    ['Drafts', 'threadings, tie-ups and treadlings to weave by.'],
-  ],
+    ['Looms', 'how wide, how many shafts and treadles, which reeds. A plan is held against its loom.', { page: 'looms' }],
+    ['Yarns', 'what is on the shelf, how thick it is and what it costs.', { page: 'yarns' }],
+    ['Drafts', 'threadings, tie-ups and treadlings to weave by.', { page: 'drafts' }],
+    ['Warps', 'each with its pieces, where it stands and its key numbers. They stand on this page; begin one without the rest, if you like.', { page: 'new' }],
+  ] as readonly (readonly [string, string, Place])[],
 
   shelves: (yarns: number, looms: number, drafts: number) =>
     `Also in the book: ${counted(yarns, 'yarn', 'yarns')}, ${counted(looms, 'loom', 'looms')}, ${counted(drafts, 'draft', 'drafts')}.`,
   licences: 'Licences',
+
+  // keys of small tables in a plan
+  keys: {
+    hem: 'depth of the hem', 'turn-in': 'turn-in', turned: 'turned', outside: 'outside the allowances', fringe: 'fringe, finished', twist: 'lost by twisting',
+    'yarn-shrinkage': 'lost by washing', knot: 'taken by the knot', inside: 'inside the allowances', ends: 'ends', yarn: 'yarn', heddle: 'heddle',
+    length: 'length', weight: 'weight', skeins: 'skeins', relaxed: 'after the twist was set', scoured: 'washed', 'tie-on': 'tying on',
+    unreachable: 'out of reach', back: 'at the back', 'gives-fringe': 'gives the fringes', 'take-up': 'take-up', extra: 'longer by',
+  } as Record<string, string>,
 }

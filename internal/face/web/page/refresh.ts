@@ -1,0 +1,40 @@
+import { askBook } from './ask'
+import { heard } from './heard'
+import { book } from './state'
+
+// What the shown page reads of the book. Each page says what when it is shown.
+let reader: () => Promise<boolean> = () => Promise.resolve(true)
+
+export function readBy(read: () => Promise<boolean>): void {
+  reader = read
+}
+
+let latest: Promise<boolean> = Promise.resolve(false)
+
+async function readAll(): Promise<boolean> {
+  const about = await askBook()
+  if (!heard(about)) return false
+  book.value = about.value
+  return reader()
+}
+
+// refresh reads the book and what the page shows of it, all anew.
+export function refresh(): Promise<boolean> {
+  latest = readAll()
+  return latest
+}
+
+// Many changes at once are one reading. It waits for one that is under way, so that a
+// book which is changed all the time is still shown.
+const gather = 100 // milliseconds
+let soon = false
+
+export function refreshSoon(): void {
+  if (soon) return
+  soon = true
+  window.setTimeout(async () => {
+    await latest
+    soon = false
+    void refresh()
+  }, gather)
+}

@@ -1,0 +1,159 @@
+import { useSignal } from '@preact/signals'
+import { doc } from '../doc'
+import { Field, Group } from '../field'
+import { Set } from '../figure'
+import { refresh } from '../refresh'
+import { words } from '../words'
+import { tell } from './ask'
+import { record, type Size } from './record'
+import { Log } from './weave'
+
+const w = words.warp
+
+// Finish holds measured sizes beside the planned ones, and what they say.
+export function Finish() {
+  const now = doc.value
+  const all = record.value
+  if (!now) return null
+  if (!all) return <p class="soft">{words.reading}</p>
+  return (
+    <div class="columns">
+      <div>
+        <Group title={w.finishTitle} says={w.finishSays}>
+          <p class="aside">{w.hot}</p>
+          {all.sizes.map((size) => (
+            <SizeTable key={size.path} size={size} />
+          ))}
+          <Measure id={now.id} sizes={all.sizes} />
+        </Group>
+        <Group title={w.note}>
+          <Field path="note" label={w.note} wide />
+          {now.started && (
+            <p class="buttons">
+              <button type="button" class="plain" onClick={() => void finished(now.id)}>
+                {w.finished}
+              </button>
+              <span class="soft">{w.finishedSays}</span>
+            </p>
+          )}
+        </Group>
+      </div>
+      <div class="answers">
+        <Learnt />
+        <Log />
+      </div>
+    </div>
+  )
+}
+
+async function finished(id: number): Promise<void> {
+  await tell(id, 'log', { what: 'finished', note: '' })
+  await refresh()
+}
+
+function SizeTable({ size }: { size: Size }) {
+  return (
+    <table class="sizes">
+      <caption>{size.says}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{w.state}</th>
+          <th scope="col">{w.planned}</th>
+          <th scope="col">{w.measured}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {size.states.map((state) => (
+          <tr key={state.state}>
+            <th scope="row">{state.says}</th>
+            <td>{state.planned ? <Set text={state.planned} /> : ''}</td>
+            <td>{state.measured ? <Set text={state.measured} /> : ''}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+// Measure writes one size down.
+function Measure({ id, sizes }: { id: number; sizes: Size[] }) {
+  const path = useSignal(sizes[0]?.path ?? '')
+  const state = useSignal('finished')
+  const typed = useSignal('')
+  const of = sizes.find((size) => size.path === path.value)
+  const known = of?.states.some((s) => s.state === state.value) ? state.value : (of?.states[0]?.state ?? '')
+  const send = async () => {
+    if (await tell(id, 'measurements', { path: path.value, state: known, typed: typed.value })) typed.value = ''
+    await refresh()
+  }
+  if (!of) return null
+  return (
+    <form
+      class="fields"
+      onSubmit={(event) => {
+        event.preventDefault()
+        void send()
+      }}
+    >
+      <Pick id="size-what" label={w.what} value={path.value} choices={sizes.map((s) => [s.path, s.says])} set={(to) => (path.value = to)} />
+      <Pick id="size-state" label={w.state} value={known} choices={of.states.map((s) => [s.state, s.says])} set={(to) => (state.value = to)} />
+      <div class="field">
+        <label for="size">{w.size}</label>
+        <input id="size" type="text" autocomplete="off" value={typed.value} placeholder="28 1/4 in" onInput={(event) => (typed.value = event.currentTarget.value)} />
+      </div>
+      <p class="field act">
+        <button type="submit" class="strong">
+          {w.enter}
+        </button>
+      </p>
+    </form>
+  )
+}
+
+type PickProps = { id: string; label: string; value: string; choices: [string, string][]; set: (to: string) => void }
+
+export function Pick({ id, label, value, choices, set }: PickProps) {
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      <select id={id} value={value} onChange={(event) => set(event.currentTarget.value)}>
+        {choices.map(([key, says]) => (
+          <option key={key} value={key}>
+            {says}
+          </option>
+        ))}
+      </select>
+    </div>
+  )
+}
+
+function Learnt() {
+  const all = record.value?.learnt ?? []
+  return (
+    <section>
+      <h2>{w.learnt}</h2>
+      {all.length === 0 ? <p class="soft">{w.learntNone}</p> : <p class="soft">{w.learntSays}</p>}
+      <ul class="lines" role="list">
+        {all.map((one) => (
+          <li key={one.key + one.typed}>
+            <p class="figure">
+              <span class="says">{one.says}</span>
+              <span class="leader" aria-hidden="true" />
+              <span class="value">
+                <Set text={one.value} />
+              </span>
+            </p>
+            <p class="about soft">
+              {w.between(one.from, one.to)}; <Set text={one.typed} />
+              {one.planned ? (
+                <>
+                  ; {w.planned} <Set text={one.planned} />
+                </>
+              ) : null}
+            </p>
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}

@@ -1,0 +1,87 @@
+import { explain, numbers, open } from '../doc'
+import { Set } from '../figure'
+import type { Line, Section } from '../kinds_doc'
+import { words } from '../words'
+
+type Props = { title: string; sections?: string[]; piece?: boolean; but?: string[] }
+
+// Lines are figures of the reckoning under a heading: those of the sections named, and
+// of the pieces where asked; without any named, all.
+export function Lines({ title, sections, piece, but }: Props) {
+  const all = numbers.value?.sections
+  if (!all) return <Waiting title={title} />
+  const wanted = (s: Section) => (!sections || sections.includes(s.id) || (piece === true && s.id.startsWith('pieces['))) && !but?.includes(s.id)
+  const shown = all.filter(wanted)
+  return (
+    <section class="reckoning">
+      <h2>{title}</h2>
+      {shown.length === 0 ? <NoNumbers /> : shown.map((s) => <SectionLines key={s.id} section={s} big={s.id === 'glance'} />)}
+    </section>
+  )
+}
+
+const Waiting = ({ title }: { title: string }) => (
+  <section class="reckoning">
+    <h2>{title}</h2>
+    <p class="soft">{words.reading}</p>
+  </section>
+)
+
+export const NoNumbers = () => (
+  <>
+    <p class="title">{words.warp.noNumbers}</p>
+    <p class="soft">{words.warp.noNumbersSays}</p>
+  </>
+)
+
+function SectionLines({ section, big }: { section: Section; big: boolean }) {
+  return (
+    <>
+      <h3>{section.title}</h3>
+      <ul class={big ? 'lines big' : 'lines'} role="list">
+        {section.lines.map((line) => (
+          <LineRow key={line.id} line={line} />
+        ))}
+      </ul>
+    </>
+  )
+}
+
+// LineRow is one figure; pressed, its working opens under it.
+function LineRow({ line }: { line: Line }) {
+  const isOpen = open.value.includes(line.id)
+  return (
+    <li>
+      <button type="button" class="figure" aria-expanded={isOpen} data-id={line.id} onClick={() => explain(line.id)}>
+        <span class="says">{line.says}</span>
+        <span class="leader" aria-hidden="true" />
+        <span class="value">
+          <Set text={line.value} />
+        </span>
+      </button>
+      {line.note && (
+        <p class="about soft">
+          <Set text={line.note} />
+        </p>
+      )}
+      {isOpen && <Working line={line} />}
+    </li>
+  )
+}
+
+function Working({ line }: { line: Line }) {
+  if (!line.working) return <p class="working soft">{words.reading}</p>
+  const [formula, ...more] = line.working
+  return (
+    <div class="working" role="region" aria-label={words.warp.explain(line.says)}>
+      <p class="formula">
+        <Set text={formula ?? ''} />
+      </p>
+      {more.map((text) => (
+        <p key={text} class="soft">
+          <Set text={text} />
+        </p>
+      ))}
+    </div>
+  )
+}

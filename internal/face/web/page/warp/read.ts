@@ -1,0 +1,23 @@
+import { readDoc } from '../doc'
+import type { Stage } from '../place'
+import { readAdvice } from './advice'
+import { readRecord } from './record'
+import { readShelves } from './shelf'
+import { readSheets } from './sheets'
+
+// more is what each stage shows beside the warp and its numbers.
+const more: Record<Stage, () => Promise<unknown>> = {
+  piece: () => Promise.resolve(),
+  cloth: readShelves,
+  numbers: readAdvice,
+  dress: () => Promise.all([readShelves(), readSheets()]),
+  weave: readRecord,
+  finish: readRecord,
+}
+
+// readWarp reads a warp for one of its stages.
+export async function readWarp(id: number, stage: Stage): Promise<boolean> {
+  const fine = await readDoc(id)
+  if (fine) await more[stage]()
+  return fine
+}

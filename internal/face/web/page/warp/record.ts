@@ -1,0 +1,19 @@
+import { signal } from '@preact/signals'
+import { ask } from '../ask'
+import { doc } from '../doc'
+import type { Figure } from '../kinds'
+
+export type Size = { path: string; says: string; states: { state: string; says: string; planned?: string; measured?: string; event?: string }[] }
+export type Learnt = { key: string; says: string; from: string; to: string; value: string; typed: string; planned?: string }
+export type Entry = { id: string; at: string; what: string; says: string; note?: string; minutes?: number; cancelled?: boolean }
+export type Record_ = { sizes: Size[]; learnt: Learnt[]; yarn: Figure[]; log: Entry[]; woven?: number }
+
+// record is what was measured and written down of the open warp.
+export const record = signal<Record_ | null>(null)
+
+export async function readRecord(): Promise<void> {
+  const now = doc.value
+  if (!now) return
+  const answer = await ask<Record_>(`/api/documents/${now.id}/record`)
+  if (answer.is === 'done' && doc.value?.id === now.id) record.value = answer.value
+}
