@@ -154,6 +154,7 @@ type Shown struct {
 	Origins  []Origin
 	Started  bool
 	Stock    *Stock // of a yarn
+	Plan     []byte // JSON, its values by the paths that Save takes; nil of a draft
 }
 
 func shown(r record.Reader, id record.ID) (*Shown, error) {
@@ -163,6 +164,9 @@ func shown(r record.Reader, id record.ID) (*Shown, error) {
 	}
 	out := &Shown{Card: cardOf(d), Note: b.Note, Origins: b.Origins, Problems: b.problems(d.Kind)}
 	if out.Text, err = b.readable(d.Kind); err != nil {
+		return nil, err
+	}
+	if out.Plan, err = b.values(d.Kind); err != nil {
 		return nil, err
 	}
 	switch d.Kind {

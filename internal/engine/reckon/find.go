@@ -293,3 +293,23 @@ func (s *search) amount(opt Options) *Result {
 	r.Backward = &Backward{What: s.path, Found: need.Figure}
 	return r
 }
+
+// LimitPaths lists what of a plan may limit what is found backwards.
+func LimitPaths(plan *warp.Plan) []string {
+	var out []string
+	if plan.Warp.Wound.Given() || plan.Built.Wound.Given() {
+		out = append(out, "warp.wound")
+	}
+	if plan.Loom.BeamHolds.Given() {
+		out = append(out, "loom.beam-holds")
+	}
+	if plan.Loom.Width.Given() {
+		out = append(out, "loom.width")
+	}
+	for i := range plan.Yarns {
+		if plan.Yarns[i].Stock.Given() {
+			out = append(out, "yarns."+plan.Yarns[i].Name)
+		}
+	}
+	return out
+}

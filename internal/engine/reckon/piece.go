@@ -261,7 +261,7 @@ func (r *run) spreadCloth(pr *pieceRun, x term, state warp.State) {
 
 // motifs rounds picks to border + motif k + balance + border.
 func (r *run) motifs(pr *pieceRun, exact term) term {
-	pr.near, pr.far = borderPicks(pr.piece)
+	pr.near, pr.far = pr.piece.Borders()
 	if r.exact() {
 		return r.put(pr.id+"picks", exact, warp.Unsaid, pr.about)
 	}
@@ -288,18 +288,6 @@ func (r *run) motifs(pr *pieceRun, exact term) term {
 	picks = r.put(pr.id+"picks", picks, warp.Unsaid, pr.about)
 	r.treadlings(pr, picks, motif, fixed)
 	return picks
-}
-
-// borderPicks gives the picks of the near and the far border.
-func borderPicks(p *warp.Piece) (near, far int) {
-	near = p.BorderPicks
-	if !p.Border.IsZero() {
-		near = p.Border.Total(1)
-	}
-	if p.Far == warp.NoFarBorder {
-		return near, 0
-	}
-	return near, near
 }
 
 // finishedSize gives the size one piece comes out at: the finished cloth

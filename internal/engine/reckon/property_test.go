@@ -293,7 +293,7 @@ func TestTallyAgainstEveryPick(t *testing.T) {
 		}
 		r := &run{plan: plan}
 		pr := &pieceRun{piece: &piece, picks: r.plain(figure(qty.Frac(rapid.Int64Range(20, 400).Draw(t, "half picks"), 2), Picks))}
-		pr.near, pr.far = borderPicks(&piece)
+		pr.near, pr.far = piece.Borders()
 		got, want := r.tallyOf(pr), tallied(r.layOut(pr, qty.Rat{}))
 		if len(got) != len(want) {
 			t.Fatalf("got %v, want %v", got, want)

@@ -1,6 +1,7 @@
 package reckon
 
 import (
+	"maps"
 	"strings"
 
 	"sley/internal/trade/qty"
@@ -26,6 +27,50 @@ func (r *run) checkReading() {
 	}
 	way := rounding(r.plan.Rounding.Warp, qty.Up)
 	r.put("warp.if-added", r.to(r.plain(other), step, way), warp.Straight, About{})
+	r.readings(step, way)
+}
+
+// Reading is another reading of one allowance, and the warp that it would make.
+type Reading struct {
+	Key   string
+	Typed string // the allowance, written so that it is read that way
+	Wound Node
+}
+
+// readings tells of each allowance with bare percentages what warp it would make if they
+// were added, the others as they are read.
+func (r *run) readings(step term, way qty.Rounding) {
+	if r.silent {
+		return
+	}
+	for _, name := range warp.LinkNames() {
+		a, changed := bareAsAdded(r.plan.Allowances[name.Key])
+		if name.Width || !changed {
+			continue
+		}
+		others := maps.Clone(r.plan.Allowances)
+		others[name.Key] = a
+		wound := r.to(r.plain(r.otherWarp(others)), step, way)
+		r.out.Readings = append(r.out.Readings, Reading{
+			name.Key, asWritten(a), Node{ID: "warp.wound", Figure: wound.Figure, State: warp.Straight},
+		})
+	}
+}
+
+// asWritten writes an allowance whose bare percentages are added.
+func asWritten(a warp.Allowance) string {
+	steps := make([]string, len(a.Steps))
+	for i, step := range a.Steps {
+		terms := make([]string, len(step))
+		for j, t := range step {
+			terms[j] = strings.TrimSpace(t.Typed)
+			if t.Form == warp.Add && !strings.HasPrefix(strings.ToLower(terms[j]), "add") {
+				terms[j] = "add " + terms[j]
+			}
+		}
+		steps[i] = strings.Join(terms, " + ")
+	}
+	return strings.Join(steps, ", then ")
 }
 
 // asAdded gives the allowances with every bare percentage of length as a share

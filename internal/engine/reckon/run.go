@@ -24,6 +24,7 @@ type Result struct {
 	Stripes  []Stripe       // across the warp, left to right, without the floating selvedges
 	Defaults string         // version of the table of starting values
 	Backward *Backward      // nil when the plan was reckoned forwards
+	Readings []Reading      // what else bare percentages could mean, where it makes a difference
 	index    map[string]int // of Nodes, by id
 	indexed  int            // how many of them are in it
 }

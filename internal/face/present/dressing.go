@@ -15,7 +15,7 @@ func (p *pager) dressing() []Section {
 // winding shows the way of the warp with its pegs, and each bout with its colour
 // changes below it.
 func (p *pager) winding() Section {
-	s := Section{Title: "Winding", Lines: p.lines(
+	s := Section{ID: "winding", Title: "Winding", Lines: p.lines(
 		"winding.ends", "winding.apart", "winding.together", "winding.passes", "winding.split",
 	)}
 	s.Lines = append(s.Lines, p.path()...)
@@ -43,14 +43,14 @@ func (p *pager) path() []Line {
 }
 
 func (p *pager) raddle() Section {
-	return Section{Title: "Raddle", Lines: p.lines(
+	return Section{ID: "raddle", Title: "Raddle", Lines: p.lines(
 		"raddle", "raddle.per-space", "raddle.groups[", "raddle.count", "raddle.left", "raddle.right",
 	)}
 }
 
 // sectional shows the sections from left to right and the packages of each yarn.
 func (p *pager) sectional() Section {
-	s := Section{Title: "Sectional beam", Lines: p.lines(
+	s := Section{ID: "sectional", Title: "Sectional beam", Lines: p.lines(
 		"sections.width", "sections.each", "sections.whole", "sections.groups[", "sections.count",
 	)}
 	for _, n := range p.r.Nodes {

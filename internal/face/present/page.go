@@ -18,6 +18,7 @@ type Page struct {
 
 // Section is a stretch of lines under one heading.
 type Section struct {
+	ID    string // stable: glance, pieces[0], yarns[white]; empty outside of reckonings
 	Title string
 	Lines []Line
 }
@@ -36,6 +37,7 @@ type pager struct {
 	r       *reckon.Result
 	u       Units
 	explain bool
+	open    map[string]bool // lines that have their working all the same
 	used    map[string]bool
 	within  string // what the heading says already, left out of the labels
 }
@@ -111,7 +113,7 @@ func (p *pager) line(n reckon.Node) Line {
 	p.used[n.ID] = true
 	label := strings.TrimPrefix(Label(n), p.within)
 	l := Line{ID: n.ID, Label: label, Value: p.u.Bench(n), Note: p.note(n)}
-	if p.explain {
+	if p.explain || p.open[n.ID] {
 		l.Working = p.working(n)
 	}
 	return l
@@ -194,6 +196,9 @@ func Label(n reckon.Node) string {
 	text, ok := nodeText(n.Says())
 	if !ok {
 		text = allowanceLabel(n)
+	}
+	if !strings.Contains(text, "{") {
+		return text
 	}
 	a := n.About
 	mark := markText(n)
@@ -291,7 +296,7 @@ func (u Units) span(n reckon.Node) string {
 
 // rest holds the figures that the other sections leave out.
 func (p *pager) rest() Section {
-	s := Section{Title: "Also reckoned"}
+	s := Section{ID: "rest", Title: "Also reckoned"}
 	for _, n := range p.r.Nodes {
 		if !p.used[n.ID] {
 			s.Lines = append(s.Lines, p.line(n))

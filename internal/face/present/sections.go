@@ -12,7 +12,7 @@ func number(n int) string { return strconv.Itoa(n) }
 // found says what was reckoned backwards, and within what.
 func (p *pager) found() Section {
 	b := p.r.Backward
-	s := Section{Title: "Found backwards"}
+	s := Section{ID: "found", Title: "Found backwards"}
 	if b == nil {
 		return s
 	}
@@ -56,7 +56,7 @@ func (p *pager) glance() Section {
 			sett = id
 		}
 	}
-	s := Section{Title: "At a glance", Lines: p.lines(
+	s := Section{ID: "glance", Title: "At a glance", Lines: p.lines(
 		"warp.wound", "second-beam.wound", "ends.wound", sett, "width.occupied", "picks.wanted", "weft.picks",
 	)}
 	for _, name := range p.yarnNames() {
@@ -96,7 +96,7 @@ func (p *pager) piece(i int) Section {
 	id := "pieces[" + number(i) + "]."
 	p.within = name + ", "
 	defer func() { p.within = "" }()
-	s := Section{Title: "Each " + name, Lines: p.lines(
+	s := Section{ID: "pieces[" + number(i) + "]", Title: "Each " + name, Lines: p.lines(
 		id+"count", id+"panels", id+"in-turn", id+"length", id+"width",
 		id+"picks", id+"treadlings", id+"picks.on-loom", id+"on-loom", id+"relaxed", id+"comes-out", id+"seamed-width",
 		id+"first.fold", id+"last.fold", id+"first.fringe-cut", id+"last.fringe-cut",
@@ -106,7 +106,7 @@ func (p *pager) piece(i int) Section {
 }
 
 func (p *pager) warp() Section {
-	return Section{Title: "Warp length", Lines: p.lines(
+	return Section{ID: "warp", Title: "Warp length", Lines: p.lines(
 		"warp.pieces", "warp.gaps", "warp.header", "warp.sampling", "warp.extras[", "warp.tie-ons", "warp.waste",
 		"warp.fringe-credit", "warp.needed", "step", "warp.spare", "warp.if-added", "second-beam.needed",
 	)}
@@ -115,7 +115,7 @@ func (p *pager) warp() Section {
 // across shows the width, with both neighbours of the ends where whole repeats
 // were chosen between.
 func (p *pager) across() Section {
-	s := Section{Title: "Width and ends", Lines: p.lines("width.wanted", "sett.wanted", "ends.exact")}
+	s := Section{ID: "across", Title: "Width and ends", Lines: p.lines("width.wanted", "sett.wanted", "ends.exact")}
 	below, _ := p.r.Node("ends.below")
 	above, _ := p.r.Node("ends.above")
 	if !below.Is.Equal(above.Is) {
@@ -129,7 +129,7 @@ func (p *pager) across() Section {
 }
 
 func (p *pager) reed() Section {
-	s := Section{Title: "Reed", Lines: p.lines("reed", "sett.off", "sett.stripes[", "dents.cloth", "dents.odd", "dents", "dents.left", "dents.right", "dents.first")}
+	s := Section{ID: "reed", Title: "Reed", Lines: p.lines("reed", "sett.off", "sett.stripes[", "dents.cloth", "dents.odd", "dents", "dents.left", "dents.right", "dents.first")}
 	for i := range p.r.Sleying {
 		s.Lines = append(s.Lines, p.lines("sley.other["+number(i)+"].exact")...)
 	}
@@ -144,11 +144,11 @@ func (p *pager) reed() Section {
 }
 
 func (p *pager) heddles() Section {
-	return Section{Title: "Heddles", Lines: p.lines("heddles[", "heddles.spare[", "heddles.total")}
+	return Section{ID: "heddles", Title: "Heddles", Lines: p.lines("heddles[", "heddles.spare[", "heddles.total")}
 }
 
 func (p *pager) weft() Section {
-	return Section{Title: "Weft", Lines: p.lines(
+	return Section{ID: "weft", Title: "Weft", Lines: p.lines(
 		"weft.pick", "weft.picks-a-layer", "weft.picks", "weft.of-warp", "weft.per-piece", "weft.hemstitching", "weft.repairs", "sampling.weft",
 	)}
 }
@@ -165,7 +165,7 @@ func (p *pager) yarns() []Section {
 		if name == "" {
 			p.within = "yarn, "
 		}
-		out = append(out, Section{Title: title, Lines: p.lines(
+		out = append(out, Section{ID: "yarns[" + name + "]", Title: title, Lines: p.lines(
 			id+"ends", id+"ends-2", id+"warp", id+"warp-weight", id+"picks", id+"weft-laid", id+"tails", id+"reserve",
 			id+"weft", id+"bobbin-ends", id+"weft-wound", id+"weft-weight", id+"bobbins", id+"each-loom", id+"each-loom-weight", id+"need", id+"weight",
 			id+"stock", id+"stock-left", id+"to-buy", id+"put-up", id+"put-ups", id+"left", id+"cost",
@@ -176,7 +176,7 @@ func (p *pager) yarns() []Section {
 }
 
 func (p *pager) cost() Section {
-	return Section{Title: "Cost and time", Lines: p.lines(
+	return Section{ID: "cost", Title: "Cost and time", Lines: p.lines(
 		"cost.yarn[", "time.winding", "time.threading", "time.sleying", "time.weaving", "time", "cost.work",
 	)}
 }
@@ -184,7 +184,7 @@ func (p *pager) cost() Section {
 // defaults lists the starting values that were taken because the plan does not
 // say, each with its range and the id of its source.
 func (p *pager) defaults() Section {
-	s := Section{Title: "Taken as usual, because the plan does not say"}
+	s := Section{ID: "defaults", Title: "Taken as usual, because the plan does not say"}
 	for _, n := range p.r.Nodes {
 		if n.Origin != reckon.Default {
 			continue

@@ -1,6 +1,7 @@
 package web
 
 import (
+	"encoding/json"
 	"net/http"
 	"strconv"
 	"time"
@@ -69,12 +70,13 @@ func (s *Server) loomAdded(w http.ResponseWriter, r *http.Request) {
 // documentJSON is a document that was opened.
 type documentJSON struct {
 	cardJSON
-	Kind     record.Kind   `json:"kind"`
-	Text     string        `json:"text"`
-	Started  bool          `json:"started,omitempty"`
-	Problems []problemJSON `json:"problems"`
-	Origins  []app.Origin  `json:"origins,omitempty"`
-	Stock    []figureJSON  `json:"stock,omitempty"`
+	Kind     record.Kind     `json:"kind"`
+	Text     string          `json:"text"`
+	Started  bool            `json:"started,omitempty"`
+	Problems []problemJSON   `json:"problems"`
+	Origins  []app.Origin    `json:"origins,omitempty"`
+	Stock    []figureJSON    `json:"stock,omitempty"`
+	Plan     json.RawMessage `json:"plan,omitempty"`
 }
 
 func (s *Server) shown(w http.ResponseWriter, r *http.Request) {
@@ -89,7 +91,7 @@ func (s *Server) shown(w http.ResponseWriter, r *http.Request) {
 	}
 	out := documentJSON{
 		cardJSON: cardOf(d.Card), Kind: d.Kind, Text: string(d.Text), Started: d.Started,
-		Problems: problemsJSON(d.Problems), Origins: d.Origins,
+		Problems: problemsJSON(d.Problems), Origins: d.Origins, Plan: d.Plan,
 	}
 	if d.Stock != nil {
 		for _, f := range present.StockFigures(d.Stock, d.Units) {

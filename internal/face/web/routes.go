@@ -80,6 +80,8 @@ var routes = []route{
 	{"POST /api/documents/{id}/log", "writes into the log of a warp", (*Server).logged},
 	{"POST /api/documents/{id}/woven", "says how many picks are woven", (*Server).wove},
 	{"POST /api/documents/{id}/measurements", "a size that was measured", (*Server).measured},
+
+	{"POST /api/documents/{id}/reckoning", "a warp as it would be, with nothing kept", (*Server).previewed},
 }
 
 // Routes lists the routes as METHOD PATH.

@@ -167,6 +167,7 @@ func (p *parser) density(run *Run) bool {
 	p.lexer.pos, p.lexer.at = start.pos, start.at
 	p.jump(start.pos + len(read))
 	p.step()
+	p.ended = start.pos + len(read)
 	return true
 }
 

@@ -28,6 +28,7 @@ type reading struct {
 	filled  *token          // the suffix that fills
 	twice   map[string]bool // names already reported as both
 	names   []string        // what a slip is compared with, once there is one
+	leaves  []Leaf          // of the order's own text, in its order
 }
 
 func newReading(ctx Context) *reading {
@@ -47,11 +48,14 @@ type parser struct {
 	call  *call // the named group that is read; nil at the top
 	base  int   // groups around the text
 	depth int   // groups around the token
+	ended int   // bytes into the text: where the token left behind ended
+	since int   // of the leaves: the first of the part whose suffixes are read
 }
 
 // step goes on to the next token and gives the one left behind.
 func (p *parser) step() token {
 	t := p.tok
+	p.ended = t.pos + len(t.text)
 	p.tok = p.next()
 	return t
 }

@@ -4,11 +4,14 @@ import "strings"
 
 // part reads a unit and its suffixes, from left to right.
 func (p *parser) part() int {
+	since, start := len(p.leaves), p.tok
 	id := p.unit()
+	p.note(id, start)
 	for n := 0; p.tok.is("mirrored") || p.tok.isTimes(); n++ {
 		if n == MostNested {
 			p.fail(codeTooDeep, p.tok, args{"most": MostNested})
 		}
+		p.since = since
 		id = p.suffix(id)
 		if n >= MostNested {
 			id = none
@@ -87,6 +90,7 @@ func (p *parser) repeat(id int, t, mark token) int {
 	if !ok || id == none {
 		return none
 	}
+	p.noteTimes(n)
 	return p.within(p.tree.addTimes(id, n, mark.at), id, mark)
 }
 
@@ -103,5 +107,6 @@ func (p *parser) fill(id int, mark token) int {
 	if id == none {
 		return none
 	}
+	p.noteFill()
 	return p.tree.addFilled(id, mark.at)
 }

@@ -78,3 +78,15 @@ type Piece struct {
 	// Allowances of this kind alone, over those of the warp; lengths only.
 	Allowances Allowances
 }
+
+// Borders gives the picks of the near border and of the far one.
+func (p *Piece) Borders() (near, far int) {
+	near = p.BorderPicks
+	if !p.Border.IsZero() {
+		near = p.Border.Total(1)
+	}
+	if p.Far == NoFarBorder {
+		return near, 0
+	}
+	return near, near
+}

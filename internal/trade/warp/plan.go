@@ -1,6 +1,8 @@
 package warp
 
 import (
+	"slices"
+
 	"sley/internal/trade/loom"
 	"sley/internal/trade/order"
 	"sley/internal/trade/qty"
@@ -184,4 +186,10 @@ func (p *Plan) YarnNamed(name string) (*yarn.Yarn, bool) {
 		}
 	}
 	return nil, false
+}
+
+// MainPiece is the first kind of piece that has the order of picks of the weft; 0 where
+// none has.
+func (p *Plan) MainPiece() int {
+	return max(0, slices.IndexFunc(p.Pieces, func(one Piece) bool { return one.Order.IsZero() }))
 }
