@@ -67,6 +67,8 @@ var routes = []route{
 	{"POST /api/documents/{id}/log", "writes into the log of a warp", (*Server).logged},
 	{"POST /api/documents/{id}/woven", "says how many picks are woven", (*Server).wove},
 	{"POST /api/documents/{id}/measurements", "a size that was measured", (*Server).measured},
+
+	{"POST /api/yarns/read", "reads a yarn from its label", (*Server).yarnRead},
 }
 
 // Routes lists the routes as METHOD PATH.
