@@ -3,6 +3,7 @@ package app
 import (
 	"encoding/json"
 
+	"sley/internal/engine/defaults"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/yarn"
 )
@@ -12,6 +13,7 @@ type YarnRead struct {
 	Label yarn.Label
 	Yarn  yarn.Yarn // by its keys: what grist, diameters and wraps are reckoned of
 	Sets  []Set     // by the keys of [yarns.NAME]
+	Cites string    // the source of the system that was taken; empty where none was
 }
 
 // ReadYarn reads a yarn from a line as labels have it, such as "8/2 cotton, white". Nothing
@@ -20,6 +22,9 @@ func ReadYarn(text string) (YarnRead, *problem.List) {
 	list := &problem.List{}
 	out := YarnRead{Label: yarn.ReadLabel(text, list)}
 	l := out.Label
+	if source, ok := defaults.SourceOf(l.Source); ok {
+		out.Cites = source.Text
+	}
 	for _, said := range []struct {
 		path, value string
 	}{

@@ -4,7 +4,6 @@ import (
 	"strings"
 
 	"sley/internal/app"
-	"sley/internal/engine/defaults"
 	"sley/internal/engine/reckon"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/yarn"
@@ -31,7 +30,7 @@ func labelFigures(read app.YarnRead) []Line {
 	l := read.Label
 	var out []Line
 	for _, said := range []Line{
-		{ID: "count", Label: "count", Value: l.Count.Is.String(), Note: takenAs(l)},
+		{ID: "count", Label: "count", Value: l.Count.Is.String(), Note: takenAs(read)},
 		{ID: "fibre", Label: "fibre", Value: l.Composition.Is.String()},
 		{ID: "colour", Label: "colour", Value: legible(l.Colour.String())},
 		{ID: "put-up", Label: "put-up", Value: l.PutUp.Typed},
@@ -46,15 +45,13 @@ func labelFigures(read app.YarnRead) []Line {
 
 // takenAs says in which system figures were taken that named none, and what else they
 // could be.
-func takenAs(l yarn.Label) string {
+func takenAs(read app.YarnRead) string {
+	l := read.Label
 	system, ok := yarn.SystemNamed(string(l.Taken))
 	if !ok {
 		return ""
 	}
-	note := "no system is written; such yarn is usually counted in " + system.Symbol()
-	if source, ok := defaults.SourceOf(l.Source); ok {
-		note += " (" + source.Text + ")"
-	}
+	note := "no system is written; such yarn is usually counted in " + system.Symbol() + " (" + read.Cites + ")"
 	if len(l.Others) > 0 {
 		note += "; write " + strings.Join(l.Others, " or ") + " if that is your yarn"
 	}

@@ -68,6 +68,9 @@ var routes = []route{
 	{"POST /api/documents/{id}/woven", "says how many picks are woven", (*Server).wove},
 	{"POST /api/documents/{id}/measurements", "a size that was measured", (*Server).measured},
 
+	{"GET /api/kinds", "kinds of pieces, with their usual sizes", (*Server).kinds},
+	{"POST /api/warps/new", "begins a warp of a kind of piece", (*Server).warpBegun},
+	{"POST /api/documents/{id}/copy", "adds a copy of it", (*Server).copyMade},
 	{"POST /api/yarns/read", "reads a yarn from its label", (*Server).yarnRead},
 }
 
