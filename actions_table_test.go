@@ -10,7 +10,9 @@ var actions = []action{
 	{does: "Mark", because: "a figure of reckon, and the foot of every sheet"},
 	{does: "Sett", command: "sett", manual: "README.md#ten-lines"},
 	{does: "Reeds", command: "reed", manual: "README.md#ten-lines"},
-	{does: "Yarn", command: "yarn", manual: "README.md#ten-lines"},
+	{does: "Yarn", command: "sett", manual: "README.md#ten-lines"},
+	{does: "ReadYarn", command: "yarn", route: "POST /api/yarns/read", manual: "docs/book.md#from-an-empty-book-to-a-printed-sheet"},
+	{does: "MetricCount", because: "chooses the units of what was typed"},
 	{does: "WeaveNames", because: completes},
 	{does: "FibreNames", because: completes},
 	{does: "Sheets", because: "what SheetFiles makes of a PDF"},
@@ -71,6 +73,11 @@ var actions = []action{
 
 	// Adding, changing, undoing.
 	{does: "Studio.AddWarp", command: "book add warp", route: "POST /api/warps", manual: "docs/book.md#adding-and-changing"},
+	{does: "Studio.NewWarp", command: "book add warp", route: "POST /api/warps/new", manual: "docs/book.md#adding-and-changing"},
+	{does: "Kinds", command: "book kinds", route: "GET /api/kinds", manual: "docs/book.md#adding-and-changing"},
+	{does: "KindIDs", because: completes},
+	{does: "PieceKind.Called", because: "the name of a kind, for its plan and for people"},
+	{does: "Studio.CopyOf", command: "book again", route: "POST /api/documents/{id}/copy", manual: "docs/book.md#adding-and-changing"},
 	{does: "Studio.AddDraft", command: "book add draft", route: "POST /api/drafts", manual: "docs/book.md#adding-and-changing"},
 	{does: "Studio.AddYarn", command: "book add yarn", route: "POST /api/yarns", manual: "docs/book.md#adding-and-changing"},
 	{does: "Studio.AddLoom", command: "book add loom", route: "POST /api/looms", manual: "docs/book.md#adding-and-changing"},

@@ -212,7 +212,7 @@ func DraftWeaves() []string {
 func (b *body) yarnFacts(f *record.Facts) []string {
 	y, list := b.yarn()
 	f.Errors, f.Warnings = countOf(list, problem.Error), countOf(list, problem.Warning)
-	l := listed{Units: ListUnits{Metric: metricCount(y.Count.Typed)}}
+	l := listed{Units: ListUnits{Metric: MetricCount(y.Count.Typed)}}
 	if g := y.Grist(); !g.IsZero() {
 		l.add(reckon.Node{ID: "yarns[].grist", Figure: reckon.Figure{Is: g.NGPerNM().Inv(), Kind: reckon.Grist}, Typed: y.Count.Typed})
 	}
@@ -220,8 +220,8 @@ func (b *body) yarnFacts(f *record.Facts) []string {
 	return []string{y.Count.Typed, y.Composition.Typed, y.Colour.Name}
 }
 
-// metricCount reports whether a count was typed in a metric system.
-func metricCount(typed string) bool {
+// MetricCount reports whether a count was typed in a metric system.
+func MetricCount(typed string) bool {
 	return reckon.Metric(typed) || strings.Contains(typed, "tex") || strings.Contains(typed, "Nm")
 }
 

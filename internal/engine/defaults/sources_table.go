@@ -20,6 +20,7 @@ func Sources() []Source {
 		{"wraps-half", "Gist Yarn, wraps per inch: plain weave half the wraps, twill two thirds", Seen},
 		{"osterkamp-wraps", "Peggy Osterkamp, column on Ashenhurst's rule: half the ruler's wraps divided by 0.7 is the closest plain weave", Seen},
 		{"tygart-waste", "Tygart Lake Fiber Arts, Calculating warp: 18 in for a table loom, 36 in for a floor loom", Seen},
+		{"yarn-systems", "Yarn systems, lehmkuhl-wus.de, 2020: silk such as 20/2 is sold by the metric count, at about 5,000 yd/lb", Seen},
 		{"spread", "extra ends spread as evenly as possible (Handwoven, Sleying the reed for specific setts)", Seen},
 	}
 }

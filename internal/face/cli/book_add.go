@@ -18,19 +18,21 @@ func newBookAdd(w World) *cobra.Command {
 		Example: "  sley book add warp examples/galley-towels.toml",
 		Args:    cobra.NoArgs,
 	}
-	for _, t := range addTasks() {
+	for _, t := range addTasks(w) {
 		cmd.AddCommand(t.command(w))
 	}
 	return cmd
 }
 
 // addTasks add documents.
-func addTasks() []task {
+func addTasks(w World) []task {
+	var begin begunBy
 	return []task{
 		{
-			use: "warp PLAN", least: 1, most: 1, short: "Take a plan file into the book, with the draft it points to",
-			long: " It is refused\nwhen the plan has errors.", example: "  sley book add warp examples/galley-towels.toml",
-			complete: planFiles, run: addFile(record.Warp, (*app.Studio).AddWarp),
+			use: "warp [PLAN]", most: 1, short: "Take a plan file into the book, with the draft it points to",
+			long:     " It is refused\nwhen the plan has errors. With --kind a warp begins at the usual size of such\npieces instead, with what it takes from the shelf.",
+			example:  "  sley book add warp examples/galley-towels.toml\n  sley book add warp --kind tea-towel --yarn \"cottolin, white\"",
+			complete: planFiles, flags: begin.flags(w), run: begin.add,
 		},
 		{
 			use: "draft FILE", least: 1, most: 1, short: "Put a draft on the shelf: an interchange text, or the draft of a plan",

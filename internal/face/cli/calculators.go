@@ -32,10 +32,14 @@ func faulty(w World, what, text string, err error) error {
 func newYarn(w World) *cobra.Command {
 	var asJSON bool
 	cmd := &cobra.Command{
-		Use:     "yarn COUNT",
-		Short:   "Tell a yarn's count in every system, with the working",
-		Long:    "Tell a yarn's count in every system, with the working. Folded yarns of unlike\nsingles are written with a plus: \"60 Ne + 40 Ne\".\n" + exitHelp,
-		Example: "  sley yarn \"8/2 Ne\"\n  sley yarn \"60 tex\"",
+		Use:   "yarn LABEL",
+		Short: "Tell a yarn's count in every system, with the working",
+		Long: `Tell a yarn's count in every system, with the working. A label may say fibre and
+colour as well; where no count system is written, the fibre's custom says which is
+meant, and the answer tells so. Folded yarns of unlike singles are written with a
+plus: "60 Ne + 40 Ne".
+` + exitHelp,
+		Example: "  sley yarn \"8/2 Ne\"\n  sley yarn \"60 tex\"\n  sley yarn \"cottolin 22/2, white\"",
 		Args:    cobra.MinimumNArgs(1),
 		RunE:    func(_ *cobra.Command, args []string) error { return runYarn(w, strings.Join(args, " "), asJSON) },
 	}
@@ -45,15 +49,21 @@ func newYarn(w World) *cobra.Command {
 }
 
 func runYarn(w World, text string, asJSON bool) error {
-	count, all, err := app.Yarn(text)
-	if err != nil {
-		return faulty(w, "count", text, err)
+	read, list := app.ReadYarn(text)
+	if read.Yarn.Count.Is.IsZero() {
+		if _, _, err := app.Yarn(text); err != nil {
+			return faulty(w, "count", text, err)
+		}
 	}
+	verdict := verdict(w, list, ReckonOptions{JSON: asJSON})
 	if asJSON {
-		return printJSON(w.Out, present.YarnJSONOf(text, count, all))
+		return errors.Join(printJSON(w.Out, present.YarnJSONOf(text, read, list)), verdict)
 	}
-	fmt.Fprint(w.Out, present.YarnPage(text, count, all).Text())
-	return nil
+	if !list.Failed() {
+		fmt.Fprint(w.Out, present.YarnPage(text, read).Text())
+	}
+	printProblems(w.Err, list, present.Imperial)
+	return verdict
 }
 
 // SettOptions are the flags of sley sett.

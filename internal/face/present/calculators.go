@@ -3,7 +3,9 @@ package present
 import (
 	"strings"
 
+	"sley/internal/app"
 	"sley/internal/engine/reckon"
+	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/yarn"
 )
@@ -12,15 +14,25 @@ import (
 const systemPlaces = 3
 
 // YarnPage lays out a yarn's number in every system, each with its working.
-func YarnPage(text string, count yarn.Count, all []yarn.Conversion) Page {
+func YarnPage(text string, read app.YarnRead) Page {
+	count := read.Yarn.Count.Is
 	tex := count.Grist().Tex()
 	s := Section{Title: "The whole yarn, all plies together"}
-	for _, c := range all {
+	for _, c := range yarn.Conversions(count) {
 		s.Lines = append(s.Lines, Line{
 			Label: c.System.Name, Value: c.Value.Short(systemPlaces), Note: c.System.Symbol(), Working: []string{conversion(c, tex)},
 		})
 	}
-	return Page{Title: text, Note: readAs(text, count), Sections: []Section{strands(count), s, thickness(count)}}
+	page := Page{Title: text, Note: readAs(text, count), Sections: []Section{strands(count), s, thickness(read.Yarn)}}
+	if label := labelFigures(read); len(label) > 1 || read.Label.Taken != "" {
+		for i, l := range label {
+			if l.Note != "" {
+				label[i].Note, label[i].Working = "", []string{l.Note}
+			}
+		}
+		page.Sections = append([]Section{{Title: "The label", Lines: label}}, page.Sections...)
+	}
+	return page
 }
 
 // readAs says how the count was understood, where it is not as it was typed.
@@ -71,15 +83,19 @@ func strands(count yarn.Count) Section {
 	return s
 }
 
-// thickness gives the diameters in an inch by two rules, for a firm yarn.
-func thickness(count yarn.Count) Section {
-	k := yarn.DefaultK(yarn.UnsaidClass, yarn.UnsaidSpinning)
-	g := count.Grist()
-	return Section{Title: "Side by side in an inch, as a firm yarn", Lines: []Line{
-		{Label: "Ashenhurst's rule, constant " + k.K.Short(2), Value: yarn.Diameters(g, k.K).Short(1), Working: []string{k.K.Short(2) + " × √(yards to the pound)"}},
-		{Label: "Peirce's rule", Value: yarn.PeirceDiameters(g).Short(1), Working: []string{"28 × √(cotton count)"}},
-		{Label: "specific volume at that constant, cm³/g", Value: yarn.SpecificVolume(k.K).Short(3), Working: []string{"1.0215 ÷ constant²"}},
+// thickness gives the diameters in an inch by two rules, for a firm yarn where the fibre
+// is unknown.
+func thickness(y yarn.Yarn) Section {
+	k, _ := y.K()
+	s := Section{Title: "Side by side in an inch", Lines: []Line{
+		{Label: "Ashenhurst's rule, constant " + k.Short(2), Value: y.Diameters().Short(1), Working: []string{k.Short(2) + " × √(yards to the pound)"}},
+		{Label: "Peirce's rule", Value: yarn.PeirceDiameters(y.Grist()).Short(1), Working: []string{"28 × √(cotton count)"}},
+		{Label: "specific volume at that constant, cm³/g", Value: yarn.SpecificVolume(k).Short(3), Working: []string{"1.0215 ÷ constant²"}},
 	}}
+	if y.Class() == yarn.UnsaidClass {
+		s.Title += ", as a firm yarn"
+	}
+	return s
 }
 
 // YarnJSON is the documented shape of sley yarn (docs/json.md).
@@ -89,7 +105,22 @@ type YarnJSON struct {
 	ReadAs  string           `json:"read_as"`
 	Tex     string           `json:"tex"` // exact
 	Plies   int              `json:"plies"`
+	Label   YarnLabelJSON    `json:"label"`
 	Systems []YarnSystemJSON `json:"systems"`
+	// Problems are those of the label; never null.
+	Problems []ProblemJSON `json:"problems"`
+}
+
+// YarnLabelJSON is what the label says beside the count; fields that it does not say are
+// empty.
+type YarnLabelJSON struct {
+	Name   string    `json:"name"`
+	Fibre  string    `json:"fibre"`
+	Colour string    `json:"colour"`
+	System string    `json:"system"` // taken by the fibre's custom; empty where it is written
+	Source string    `json:"source"`
+	Others []string  `json:"others"` // counts the same figures are in other systems
+	Set    []app.Set `json:"set"`    // by the keys of [yarns.NAME]
 }
 
 // YarnSystemJSON is the yarn's number in one system.
@@ -105,9 +136,14 @@ type YarnSystemJSON struct {
 }
 
 // YarnJSONOf gives the shape of a yarn's conversions.
-func YarnJSONOf(text string, count yarn.Count, all []yarn.Conversion) YarnJSON {
-	out := YarnJSON{Format: 1, Typed: text, ReadAs: count.String(), Tex: count.Grist().Tex().String(), Plies: count.Plies()}
-	for _, c := range all {
+func YarnJSONOf(text string, read app.YarnRead, list *problem.List) YarnJSON {
+	count, label := read.Yarn.Count.Is, read.Label
+	out := YarnJSON{Problems: ProblemsJSONOf(list), Format: 1, Typed: text, ReadAs: count.String(), Tex: count.Grist().Tex().String(), Plies: count.Plies()}
+	out.Label = YarnLabelJSON{
+		Name: label.Name, Fibre: label.Composition.Is.String(), Colour: label.Colour.String(),
+		System: string(label.Taken), Source: label.Source, Others: append([]string{}, label.Others...), Set: read.Sets,
+	}
+	for _, c := range yarn.Conversions(count) {
 		out.Systems = append(out.Systems, YarnSystemJSON{
 			string(c.System.ID), c.System.Name, c.System.Symbol(), c.Value.String(), c.Value.Float(), c.Direct, c.Constant.String(), c.System.Source,
 		})

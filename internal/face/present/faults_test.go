@@ -31,6 +31,8 @@ var noFile = map[string]string{
 	"colour.empty":        "a plan file says value.empty of every empty text",
 	"putup.empty":         "a plan file says value.empty of every empty text",
 	"reed.empty":          "a plan file says value.empty of every empty text",
+	"label.long":          "a plan file has no labels: TestReadLabel of yarn",
+	"label.unread":        "a plan file has no labels: TestReadLabel of yarn",
 	"yarns.many":          "needs hundreds of yarns: TestManyYarns of planfile",
 	"price.per":           "a plan file reads such a price as that of one put-up",
 	"rounding.unknown":    "a plan file offers the three choices first",

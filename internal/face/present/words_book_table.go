@@ -33,6 +33,9 @@ var bookWords = map[string]words{
 	"measurement.nothing": {"a size of nothing was not measured", "", "write the size with its unit, as \"28 1/2 in\" or \"72 cm\""},
 	"measurement.path":    {"\"{read}\" is nothing of this plan that can be measured", "", "what can be measured: {valid}"},
 
+	"kind.unknown":    {"\"{read}\" is no kind of piece", "", "the kinds are {valid}"},
+	"kind.count":      {"there are not so many pieces on a warp", "", "write a number from 1 to {most}, or none to have the usual number"},
+	"kind.units":      {"\"{read}\" is no kind of units", "", "write one of {valid}"},
 	"shelf.part":      {"\"{read}\" is no part of a warp that a {kind} can be", "", "the parts are {valid}; NAME is what the plan calls the yarn"},
 	"shelf.no-origin": {"\"{read}\" of this warp did not come from the shelf", "", "use one from the shelf, or put this one on it"},
 

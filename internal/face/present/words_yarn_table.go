@@ -13,6 +13,9 @@ var yarnWords = map[string]words{
 	"count.ambiguous":   {"\"{read}\" could be several yarns", "", "write which: {readings}"},
 	"count.either":      {"\"{read}\" is taken as {taken}, and could be read the other way round", "", "write \"{other}\" if that is your yarn; else all is well"},
 
+	"label.unread": {"\"{read}\" says neither a count nor a fibre", "", "write the yarn as its label does, as \"8/2 cotton, white\""},
+	"label.long":   {"the label has more than {most} characters", "", "write count, fibre and colour, as \"8/2 cotton, white\""},
+
 	"fibre.empty":   {"no fibre is written here", "", "write what the yarn is made of, as \"cotton\" or \"cotton 60 %, linen 40 %\""},
 	"fibre.unknown": {"\"{read}\" is not a fibre that is known", "", "the fibres are {valid}"},
 	"fibre.twice":   {"\"{read}\" is named a second time", "", "bring its shares together"},

@@ -82,6 +82,10 @@ var routes = []route{
 	{"POST /api/documents/{id}/measurements", "a size that was measured", (*Server).measured},
 
 	{"POST /api/documents/{id}/reckoning", "a warp as it would be, with nothing kept", (*Server).previewed},
+	{"GET /api/kinds", "kinds of pieces, with their usual sizes", (*Server).kinds},
+	{"POST /api/warps/new", "begins a warp of a kind of piece", (*Server).warpBegun},
+	{"POST /api/documents/{id}/copy", "adds a copy of it", (*Server).copyMade},
+	{"POST /api/yarns/read", "reads a yarn from its label", (*Server).yarnRead},
 }
 
 // Routes lists the routes as METHOD PATH.

@@ -1,0 +1,70 @@
+package app
+
+import (
+	"encoding/json"
+
+	"sley/internal/engine/defaults"
+	"sley/internal/trade/problem"
+	"sley/internal/trade/yarn"
+)
+
+// YarnRead is a yarn as one line says it, with the values that would put it on the shelf.
+type YarnRead struct {
+	Label yarn.Label
+	Yarn  yarn.Yarn // by its keys: what grist, diameters and wraps are reckoned of
+	Sets  []Set     // by the keys of [yarns.NAME]
+	Cites string    // the source of the system that was taken; empty where none was
+}
+
+// ReadYarn reads a yarn from a line as labels have it, such as "8/2 cotton, white". Nothing
+// is written. The list has what could not be read; the rest is given all the same.
+func ReadYarn(text string) (YarnRead, *problem.List) {
+	list := &problem.List{}
+	out := YarnRead{Label: yarn.ReadLabel(text, list)}
+	l := out.Label
+	if source, ok := defaults.SourceOf(l.Source); ok {
+		out.Cites = source.Text
+	}
+	for _, said := range []struct {
+		path, value string
+	}{
+		{"count", l.Count.Typed},
+		{"fibre", l.Composition.Typed},
+		{"colour", l.Colour.String()},
+		{"put-up", l.PutUp.Typed},
+		{"wraps", l.Wraps.Typed},
+	} {
+		if said.value != "" {
+			out.Sets = append(out.Sets, Set{said.path, jsonOf(said.value)})
+		}
+	}
+	if l.Handspun {
+		out.Sets = append(out.Sets, Set{"handspun", jsonOf(true)})
+	}
+	out.Yarn = yarn.Yarn{
+		Name: l.Name, Count: l.Count, Composition: l.Composition, Colour: l.Colour,
+		PutUp: l.PutUp, Wraps: l.Wraps, Handspun: l.Handspun,
+	}
+	noted := &problem.List{}
+	out.Yarn.Validate("", noted)
+	list.Append(unrooted(noted))
+	return out, list
+}
+
+// unrooted takes the dot off paths that stand below nothing.
+func unrooted(list *problem.List) *problem.List {
+	out := &problem.List{}
+	for _, p := range list.All() {
+		if len(p.Path) > 0 && p.Path[0] == '.' {
+			p.Path = p.Path[1:]
+		}
+		out.Add(p)
+	}
+	return out
+}
+
+// jsonOf is a text, a number or a truth as JSON.
+func jsonOf[T string | int | bool](value T) json.RawMessage {
+	data, _ := json.Marshal(value) // plain values, which cannot fail
+	return data
+}
