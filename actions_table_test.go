@@ -104,6 +104,8 @@ var actions = []action{
 	{does: "Studio.Logged", command: "book log", route: "POST /api/documents/{id}/log", manual: "docs/book.md#work-on-a-warp"},
 	{does: "Studio.Wove", command: "book woven", route: "POST /api/documents/{id}/woven", manual: "docs/book.md#work-on-a-warp"},
 	{does: "Studio.Measured", command: "book measure", route: "POST /api/documents/{id}/measurements", manual: "docs/book.md#work-on-a-warp"},
+	{does: "Studio.Record", command: "book record", route: "GET /api/documents/{id}/record", manual: "docs/book.md#what-came-of-it"},
+	{does: "Studio.Records", command: "book records", route: "GET /api/records", manual: "docs/book.md#what-came-of-it"},
 	{does: "Studio.Measurable", because: completes},
 	{does: "MeasuredStates", because: completes},
 }

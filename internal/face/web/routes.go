@@ -67,6 +67,9 @@ var routes = []route{
 	{"POST /api/documents/{id}/log", "writes into the log of a warp", (*Server).logged},
 	{"POST /api/documents/{id}/woven", "says how many picks are woven", (*Server).wove},
 	{"POST /api/documents/{id}/measurements", "a size that was measured", (*Server).measured},
+
+	{"GET /api/documents/{id}/record", "what came of a warp, and what it teaches", (*Server).recorded},
+	{"GET /api/records", "the warps that are finished, with what they teach", (*Server).records},
 }
 
 // Routes lists the routes as METHOD PATH.
