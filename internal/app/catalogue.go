@@ -10,31 +10,6 @@ import (
 	"sley/internal/trade/problem"
 )
 
-// Weave is an entry of the catalogue of weaves as it is listed: its ids, whose words
-// package present keeps.
-type Weave struct {
-	ID, Family string
-	Params     []WeaveParam
-}
-
-// WeaveParam is something that a weave asks for.
-type WeaveParam struct{ Name, Default string }
-
-// Weaves lists the catalogue by its families.
-func Weaves() []Weave {
-	var out []Weave
-	for _, family := range catalogue.Families() {
-		for _, e := range catalogue.Of(family) {
-			w := Weave{ID: e.ID, Family: string(family)}
-			for _, p := range e.Params {
-				w.Params = append(w.Params, WeaveParam{p.Name, p.Default})
-			}
-			out = append(out, w)
-		}
-	}
-	return out
-}
-
 // MakeWeave makes the weave of that id, with what it asks for as it is written. The
 // draft is nil when the list has errors.
 func MakeWeave(id string, values map[string]string) (*Drafted, *problem.List) {

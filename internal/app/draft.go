@@ -15,8 +15,9 @@ import (
 
 // Drafted is a draft that was read, with the text it came from.
 type Drafted struct {
-	Draft *draft.Draft
-	file  *wif.File // nil where it came from a plan, or was made here
+	Draft  *draft.Draft
+	Called string    // what the book calls it; empty where it is of no book
+	file   *wif.File // nil where it came from a plan, or was made here
 	// Of a plan: what comes again both ways, and the whole threading over what comes
 	// again of the treadling. Nil elsewhere, where the draft is both.
 	unit, across *draft.Draft

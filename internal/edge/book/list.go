@@ -98,6 +98,10 @@ func conditions(q record.Query, f found) (string, []any) {
 		where += " AND d.weave = ?"
 		args = append(args, q.Weave)
 	}
+	if q.Finished {
+		where += " AND d.stage = ?"
+		args = append(args, record.Done)
+	}
 	switch {
 	case f.ids != "":
 		where += " AND d.id IN (SELECT value FROM json_each(?))"

@@ -15,7 +15,7 @@ const formatDoc = "../../../docs/planfile.md"
 // tablesOfDoc are the tables of the format in the order in which the page has
 // tables with a column of keys.
 var tablesOfDoc = []string{
-	topTable, unitsTable, piecesTable, hemTable, fringeTable, linksTable, yarnTable, skeinTable,
+	topTable, unitsTable, piecesTable, hemTable, fringeTable, linksTable, yarnTable, skeinTable, sampleTable,
 	warpTable, floatsTable, doubledTable, secondTable, draftTable, weftTable, samplingTable, windingTable, loomTable,
 	wasteTable, roundingTable, workTable, classTable, builtTable, wovenTable, findTable,
 }

@@ -8,7 +8,7 @@ import "slices"
 func home(found, key string) string {
 	var homes []string
 	for name, valid := range keys {
-		if slices.Contains(valid, key) && name != found && name != pieceLinks {
+		if slices.Contains(valid, key) && name != found && name != pieceLinks && name != sampleTable {
 			homes = append(homes, name)
 		}
 	}

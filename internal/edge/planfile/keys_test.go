@@ -18,6 +18,7 @@ var tablesInFiles = map[string][2]string{
 	fringeTable:   {"sley = 1\n[[pieces]]\nlast = { fringe = \"1 in\", %s }\n", "pieces[0].last."},
 	yarnTable:     {"sley = 1\n[yarns.white]\n%s\n", "yarns.white."},
 	skeinTable:    {"sley = 1\n[yarns.white]\nskein = { %s }\n", "yarns.white.skein."},
+	sampleTable:   {"sley = 1\n[yarns.white.samples.\"2/2 twill\"]\n%s\n", "yarns.white.samples.2/2 twill."},
 	warpTable:     {"sley = 1\n[warp]\n%s\n", "warp."},
 	floatsTable:   {"sley = 1\n[warp]\nfloating-selvedges = { %s }\n", "warp.floating-selvedges."},
 	doubledTable:  {"sley = 1\n[warp]\ndoubled-edges = { %s }\n", "warp.doubled-edges."},

@@ -20,7 +20,8 @@ const longLine = 100
 func (d *Document) Text() []byte {
 	w := &layout{}
 	var headed []*node
-	for _, c := range ordered(d.top, d.table) {
+	values, samples := apart(ordered(d.top, d.table), d.table)
+	for _, c := range values {
 		if d.table == topTable && c.heads() {
 			headed = append(headed, c)
 			continue
@@ -30,6 +31,7 @@ func (d *Document) Text() []byte {
 	for _, c := range headed {
 		w.table(c)
 	}
+	w.samples("", samples)
 	return w.text
 }
 
@@ -65,6 +67,8 @@ func below(table string, c *node) string {
 		return c.key
 	case table == yarnsTable:
 		return yarnTable
+	case table == samplesTable:
+		return sampleTable
 	case table == piecesTable && slices.Contains(endKeys, c.key):
 		if c.child("fringe") != nil {
 			return fringeTable
@@ -115,8 +119,36 @@ func (w *layout) named(n *node) {
 		w.lines(n.items[:on], n.key)
 	}
 	for _, c := range n.items[on:] {
-		w.heading("[", tomlKey(n.key)+"."+tomlKey(c.key), "]")
-		w.lines(ordered(c, below(n.key, c)), below(n.key, c))
+		name, table := tomlKey(n.key)+"."+tomlKey(c.key), below(n.key, c)
+		w.heading("[", name, "]")
+		values, samples := apart(ordered(c, table), table)
+		w.lines(values, table)
+		w.samples(name+".", samples)
+	}
+}
+
+// apart parts the samples of a yarn from its other values; nil where there are none that
+// can stand under headings.
+func apart(values []*node, table string) ([]*node, *node) {
+	at := slices.IndexFunc(values, func(c *node) bool { return c.key == "samples" })
+	if table != yarnTable || at < 0 || values[at].kind != tableKind || len(values[at].items) == 0 {
+		return values, nil
+	}
+	samples := values[at]
+	if slices.ContainsFunc(samples.items, func(c *node) bool { return c.kind != tableKind }) {
+		return values, nil
+	}
+	return slices.Concat(values[:at], values[at+1:]), samples
+}
+
+// samples writes each sample of a yarn under a heading.
+func (w *layout) samples(before string, n *node) {
+	if n == nil {
+		return
+	}
+	for _, c := range n.items {
+		w.heading("[", before+"samples."+tomlKey(c.key), "]")
+		w.lines(ordered(c, sampleTable), sampleTable)
 	}
 }
 

@@ -12,6 +12,7 @@ const (
 	mostPieces  = 10_000
 	mostKinds   = 1000 // kinds of pieces in one file
 	mostYarns   = 200  // in one file
+	mostSamples = 100  // of one yarn
 	mostEnds    = 200_000
 	mostPanels  = 20
 	mostShafts  = 64

@@ -13,6 +13,8 @@ const (
 	yarnsTable    = "yarns"
 	yarnTable     = "yarns.*"
 	skeinTable    = "yarns.*.skein"
+	samplesTable  = "yarns.*.samples"
+	sampleTable   = "yarns.*.samples.*"
 	warpTable     = "warp"
 	floatsTable   = "warp.floating-selvedges"
 	doubledTable  = "warp.doubled-edges"
@@ -42,7 +44,7 @@ var ownNames = []string{"extras", yarnsTable, "groups", "weft.shares", "draft.co
 
 // keys lists the keys each table of a plan file may have, in the order they
 // are shown. Tables whose keys are names of the weaver's own (extras, groups,
-// yarns, weft.shares) are not among them.
+// yarns, their samples, weft.shares) are not among them.
 var keys = map[string][]string{
 	topTable: {
 		"sley", "name", "note", "date", "weave", "wash", "tape", "gap", "header", "units",
@@ -58,9 +60,13 @@ var keys = map[string][]string{
 	fringeTable: {"fringe", "twist", "yarn-shrinkage", "knot", "inside"},
 	yarnTable: {
 		"count", "fibre", "skein", "wraps", "diameter-constant", "put-up", "price",
-		"colour", "stock", "handspun",
+		"colour", "stock", "handspun", "samples",
 	},
 	skeinTable: {"length", "weight", "skeins", "relaxed", "scoured"},
+	sampleTable: {
+		"weave", "wash", "sett", "picks", "warp", "on-loom", "relaxed", "washed",
+		"reed", "fell", "width-relaxed", "width-washed",
+	},
 	warpTable: {
 		"yarn", "sett", "stripes", "threading", "ends", "choose", "wound",
 		"floating-selvedges", "doubled-edges", "layers", "unit", "bundle", "reed",
@@ -110,6 +116,7 @@ var called = map[string]string{
 	fringeTable: "the table of a fringe",
 	yarnTable:   "[yarns.NAME]",
 	skeinTable:  "the skein of a yarn",
+	sampleTable: "a sample of a yarn",
 	wovenTable:  "the pieces of built.woven",
 	pieceLinks:  "the allowances of a piece",
 }

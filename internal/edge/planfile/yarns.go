@@ -42,6 +42,7 @@ func (d *decoder) yarn(n *node) yarn.Yarn {
 		Colour:      typed(t, "colour", `a colour, as "madder" or "#a03020"`, yarn.ParseColour).Is,
 		Stock:       typed(t, "stock", `an amount of yarn, as "1450 m" or "8 oz"`, yarn.ParseAmount),
 		Handspun:    t.truth("handspun"),
+		Samples:     d.samples(t.at("samples")),
 		DiameterK:   typed(t, "diameter-constant", `a number, as "0.92"`, qty.ParseNumber).Is,
 	}
 	y.Price, y.PriceMass = t.price("price")

@@ -2,6 +2,7 @@ package cli
 
 import (
 	"context"
+	"fmt"
 
 	"github.com/spf13/cobra"
 
@@ -27,6 +28,7 @@ func newBookAdd(w World) *cobra.Command {
 // addTasks add documents.
 func addTasks(w World) []task {
 	var begin begunBy
+	var weave string
 	return []task{
 		{
 			use: "warp [PLAN]", most: 1, short: "Take a plan file into the book, with the draft it points to",
@@ -35,8 +37,14 @@ func addTasks(w World) []task {
 			complete: planFiles, flags: begin.flags(w), run: begin.add,
 		},
 		{
-			use: "draft FILE", least: 1, most: 1, short: "Put a draft on the shelf: an interchange text, or the draft of a plan",
-			example: "  sley book add draft towels.wif", complete: draftFiles, run: addFile(record.Draft, (*app.Studio).AddDraft),
+			use: "draft FILE|NAME --weave WEAVE [PARAMETER=VALUE...]", least: 1, most: -1, short: "Put a draft on the shelf: an interchange text, the draft of a plan, or a weave of the catalogue",
+			long:    " A weave\nof the catalogue (docs/catalogue.md) goes under NAME, with the parameters it takes.",
+			example: "  sley book add draft towels.wif\n  sley book add draft \"Twill, three and one\" --weave twill over=3/1",
+			flags: func(c *cobra.Command) {
+				c.Flags().StringVar(&weave, "weave", "", "the weave of the catalogue it is")
+				must(c.RegisterFlagCompletionFunc("weave", words(func([]string) []string { return weaveIDs() })))
+			}, complete: draftFiles,
+			run: func(ctx context.Context, d desk, args []string) error { return d.addDraft(ctx, args, weave) },
 		},
 		{
 			use: "yarn NAME [KEY=VALUE...]", least: 1, most: -1, short: "Put a yarn on the shelf, by the keys of [yarns.NAME] in a plan file",
@@ -48,6 +56,35 @@ func addTasks(w World) []task {
 			example: "  sley book add loom \"jack loom\" shafts=4 treadles=6 width=\"90 cm\" shed=rising", run: addNamed(record.Loom, (*app.Studio).AddLoom),
 		},
 	}
+}
+
+// addDraft adds the draft of a file, or a weave of the catalogue.
+func (d desk) addDraft(ctx context.Context, args []string, weave string) error {
+	if weave == "" {
+		if len(args) > 1 {
+			return stop{code: exitUsage, err: fmt.Errorf("name one file, or say which weave of the catalogue it is: --weave twill")}
+		}
+		return addFile(record.Draft, (*app.Studio).AddDraft)(ctx, d, args)
+	}
+	values, err := parameters(args[1:])
+	if err != nil {
+		return err
+	}
+	return d.changing(ctx, func(o *app.OpenBook) error {
+		done, err := o.AddWeave(ctx, present.CommandLine, args[0], weave, values)
+		if err != nil {
+			return err
+		}
+		return d.saved(ctx, o.Studio, record.Draft, 0, done)
+	})
+}
+
+func weaveIDs() []string {
+	var out []string
+	for _, w := range app.Weaves() {
+		out = append(out, w.ID)
+	}
+	return out
 }
 
 // addFile adds what a file holds.

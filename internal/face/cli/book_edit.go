@@ -27,6 +27,11 @@ func editTasks(w World) []task {
 			run: func(ctx context.Context, d desk, args []string) error { return d.set(ctx, args, wif) },
 		},
 		{
+			use: "change DRAFT CHANGE...", least: 2, most: -1, short: "Make changes of a draft on the shelf, one after another, as one new version",
+			long:    " The changes are\nthose of sley draft convert (docs/drafts.md).",
+			example: "  sley book change Rosepath turned ends-times=2", complete: w.draftThenChanges(), run: runChange,
+		},
+		{
 			use: "remove KIND NAME", least: 2, most: 2, short: "Remove a document; all of it stays in the book, and it can be brought back",
 			example: "  sley book remove draft Rosepath", complete: w.kindAndName(false), run: onVersion((*app.Studio).Remove),
 		},
@@ -48,6 +53,26 @@ func editTasks(w World) []task {
 			example: "  sley book return warp \"Galley towels\" 1", complete: w.kindAndName(false), run: runReturn,
 		},
 	}
+}
+
+// draftThenChanges completes a draft of the shelf, then changes.
+func (w World) draftThenChanges() cobra.CompletionFunc {
+	return words(func(args []string) []string {
+		if len(args) == 0 {
+			return completing(w, namesOf(record.Draft, false))
+		}
+		return changeWords()
+	})
+}
+
+func runChange(ctx context.Context, d desk, args []string) error {
+	return d.onDocument(ctx, "draft", args[0], func(o *app.OpenBook, card app.Card) error {
+		done, err := o.Rework(ctx, editOf(card, nil), args[1:])
+		if err != nil {
+			return err
+		}
+		return d.saved(ctx, o.Studio, record.Draft, card.Version, done)
+	})
 }
 
 func interchangeFiles(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {

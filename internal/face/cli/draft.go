@@ -214,12 +214,18 @@ func draftAndChanges(cmd *cobra.Command, args []string, typed string) ([]string,
 	if len(args) == 0 {
 		return draftFiles(cmd, args, typed)
 	}
+	return changeWords(), cobra.ShellCompDirectiveNoFileComp
+}
+
+// changeWords lists the changes of a draft as they are written, with what they make.
+func changeWords() []string {
 	var out []string
 	for _, c := range app.Changes() {
+		written := c.Name
 		if c.Takes != "" {
-			c.Name += "=" + c.Takes
+			written += "=" + c.Takes
 		}
-		out = append(out, c.Name)
+		out = append(out, written+"\t"+present.ChangeSays(c.Name))
 	}
-	return out, cobra.ShellCompDirectiveNoFileComp
+	return out
 }

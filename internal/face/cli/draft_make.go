@@ -59,16 +59,25 @@ func listWeaves(w World) error {
 }
 
 func runDraftMake(w World, id string, pairs []string, opts DraftOptions) error {
+	values, err := parameters(pairs)
+	if err != nil {
+		return err
+	}
+	d, list := app.MakeWeave(id, values)
+	return madeDraft(w, d, list, present.Catalogue(id).Name, opts)
+}
+
+// parameters reads PARAMETER=VALUE pairs.
+func parameters(pairs []string) (map[string]string, error) {
 	values := map[string]string{}
 	for _, pair := range pairs {
 		name, value, ok := strings.Cut(pair, "=")
 		if !ok {
-			return stop{code: exitUsage, err: fmt.Errorf("%q is no parameter: write its name, = and its value, as over=3/1", pair)}
+			return nil, stop{code: exitUsage, err: fmt.Errorf("%q is no parameter: write its name, = and its value, as over=3/1", pair)}
 		}
 		values[name] = value
 	}
-	d, list := app.MakeWeave(id, values)
-	return madeDraft(w, d, list, present.Catalogue(id).Name, opts)
+	return values, nil
 }
 
 // madeDraft says what was wrong, or prints or writes what was made.
@@ -82,25 +91,11 @@ func madeDraft(w World, d *app.Drafted, list *problem.List, name string, opts Dr
 	}
 	d.Draft.Name = name
 	if opts.Out != "" {
-		look := sheet.DraftLook{RepeatEnds: d.Draft.Ends(), RepeatPicks: d.Draft.Picks()}
-		if coloured(d.Draft.Warp.Colours) || coloured(d.Draft.Weft.Colours) {
-			look.Cells = "both" // colours make the weave
-		}
-		return writeDraft(w, d, opts.Out, look, usualDPI)
+		return writeDraft(w, d, opts.Out, sheet.MadeLook(d), usualDPI)
 	}
 	judged := app.JudgeDraft(d)
 	fmt.Fprint(w.Out, present.DraftText(d.Draft), present.JudgedText(judged.Cloth, nil))
 	return nil
-}
-
-// coloured reports whether threads are of more than one colour.
-func coloured(list []int) bool {
-	for _, c := range list {
-		if c != list[0] {
-			return true
-		}
-	}
-	return false
 }
 
 // weavesAndParams completes the weave, then its parameters.

@@ -1,6 +1,7 @@
 package cli
 
 import (
+	"errors"
 	"fmt"
 	"path/filepath"
 	"slices"
@@ -51,21 +52,12 @@ func writeDraft(w World, d *app.Drafted, out string, look sheet.DraftLook, dpi i
 	return nil
 }
 
-// draftPictures draws a draft, with its repeat framed unless one was said: a PDF on paper,
-// which is A4 unless said; SVG and PNG as one picture, or where paper was said a file for
-// each page.
+// draftPictures draws a draft as files of those names: of several each has its number.
 func draftPictures(d *app.Drafted, out string, form app.Form, look sheet.DraftLook, dpi int) ([]File, error) {
-	if look.Paper == "" && form == app.PDF {
-		look.Paper = sheet.PaperNames()[0]
+	files, err := sheet.DraftFiles(d, look, form, dpi)
+	if errors.Is(err, sheet.ErrTooLarge) {
+		return nil, stop{exitFailed, "too-large", err}
 	}
-	if look.RepeatEnds == 0 {
-		look.RepeatEnds, look.RepeatPicks = d.Repeat()
-	}
-	pages, ok := sheet.DrawDraft(d.Draft, look)
-	if !ok {
-		return nil, stop{exitFailed, "too-large", fmt.Errorf("the draft has more crossings than can be drawn")}
-	}
-	files, err := app.SheetFiles(pages, form, dpi)
 	if err != nil {
 		return nil, stop{exitFailed, "unwritable", fmt.Errorf("draw draft: %w", err)}
 	}

@@ -6,12 +6,13 @@ import (
 	"strings"
 
 	"sley/internal/app"
+	"sley/internal/face/sheet"
 )
 
 // The dots per inch of a PNG: enough to read on a screen, unless said; fewer than
 // the least cannot be read at all, and more than the most no printer sets.
 const (
-	usualDPI = 150
+	usualDPI = sheet.UsualDPI
 	leastDPI = 36
 	mostDPI  = 600
 )

@@ -55,18 +55,9 @@ func (w World) sourceInBook(ctx context.Context, name string, kind record.Kind) 
 	return out, d.troubled(err)
 }
 
-// sourceIn gives a warp or a draft of the book as a file would have it. The ending of
-// its name says what it is, whatever the weaver calls it.
+// sourceIn gives a warp or a draft of the book as a file would have it.
 func sourceIn(ctx context.Context, s *app.Studio, card app.Card) (source, error) {
-	if card.Kind == record.Draft {
-		shown, err := s.Show(ctx, card.ID)
-		if err != nil {
-			return source{}, err
-		}
-		return source{app.Source{Name: card.Name + ".wif", Text: shown.Text}, &problem.List{}, card.Name}, nil
-	}
-	from, warned, err := s.WarpSource(ctx, card.ID)
-	from.Name = card.Name + ".toml"
+	from, warned, err := s.DraftSource(ctx, card.ID)
 	return source{from, warned, card.Name}, err
 }
 

@@ -82,10 +82,7 @@ func (out *DraftJSON) judged(a *structure.Analysis, e *structure.Edges) {
 		a.Floats(structure.Warp, structure.Front).Longest, a.Floats(structure.Warp, structure.Back).Longest,
 		a.Floats(structure.Weft, structure.Front).Longest, a.Floats(structure.Weft, structure.Back).Longest,
 	}
-	for _, f := range append(a.Findings(), e.Findings()...) {
-		t := Tell(f)
-		out.Told = append(out.Told, ToldJSON{string(f.Topic), t.Title, t.Figures, t.Explanation})
-	}
+	out.Told = JudgedTold(a, e)
 }
 
 // lists gives sets as lists of numbers.

@@ -39,6 +39,11 @@ var bookWords = map[string]words{
 	"shelf.part":      {"\"{read}\" is no part of a warp that a {kind} can be", "", "the parts are {valid}; NAME is what the plan calls the yarn"},
 	"shelf.no-origin": {"\"{read}\" of this warp did not come from the shelf", "", "use one from the shelf, or put this one on it"},
 
+	"change.unknown": {"there is no change of a draft called \"{read}\"", "", "the changes are {valid}"},
+	"change.value":   {"the change \"{read}\" cannot be made of this draft", "what stands after = is not what it takes", "write it as {usage}"},
+	"change.large":   {"the change \"{read}\" would take more shafts, treadles or threads than there can be", "", "change less at once"},
+	"change.tied":    {"the change \"{read}\" cannot be made: a shaft has no treadle of its number", "", "give every lift a treadle first, by the change treadles"},
+
 	"import.missing":    {"there is no file {read} in the folder", "", "take the folder whole, as it was exported"},
 	"import.name":       {"\"{read}\" leads out of the folder", "", "take the folder as it was exported: its files lie in it and nowhere else"},
 	"import.unreadable": {"the file {read} cannot be read ({error})", "", "look whether the disk or stick is whole, and copy the folder anew"},

@@ -32,6 +32,8 @@ var planWords = map[string]words{
 	"pieces.none":           {"the plan has no pieces", "", "write a table [[pieces]] with the length and width of what is to be woven"},
 	"pieces.single":         {"[pieces] is written with single brackets", "a warp can hold several kinds of pieces, so each begins with double ones", "write [[pieces]]"},
 	"pieces.many":           {"there are more than {most} kinds of pieces", "", "give pieces that are alike once, with a count"},
+	"samples.many":          {"the yarn has more than {most} samples", "", "keep those that are like what you weave, and leave the others out"},
+	"sample.name":           {"a sample has no name", "", "give it a name in quotes, as [yarns.grey.samples.\"2/2 twill, fulled\"]"},
 	"yarns.many":            {"there are more than {most} yarns", "", "keep the yarns of this warp, and leave the others out"},
 	"length.missing":        {"the piece has no length", "", "write its finished length, as length = \"28 in\", or seek it with [find]"},
 	"width.missing":         {"the first piece has no width", "a width is needed unless warp.ends, or stripes without x fill, say how wide the warp is", "write its finished width, as width = \"18 in\""},

@@ -10,5 +10,7 @@ var requestWords = map[string][2]string{
 	"request.json":         {"the request is not the JSON that is expected here", "see docs/api.md"},
 	"request.query":        {"a value behind the question mark cannot be read", "see docs/api.md"},
 	"request.document":     {"there is no such document", "look for it in its list"},
+	"request.weave":        {"the catalogue has no such weave", "look for it in the list of weaves"},
+	"request.picture":      {"there is nothing to be drawn", "put right what is wrong with the draft first"},
 	"request.route":        {"there is nothing at this address", "go back to the first page"},
 }

@@ -86,6 +86,19 @@ var routes = []route{
 	{"POST /api/warps/new", "begins a warp of a kind of piece", (*Server).warpBegun},
 	{"POST /api/documents/{id}/copy", "adds a copy of it", (*Server).copyMade},
 	{"POST /api/yarns/read", "reads a yarn from its label", (*Server).yarnRead},
+	{"GET /api/documents/{id}/record", "what came of a warp, and what it teaches", (*Server).recorded},
+	{"GET /api/records", "the warps that are finished, with what they teach", (*Server).records},
+	{"GET /api/weaves", "the catalogue of weaves", (*Server).weaves},
+	{"GET /api/weaves/{weave}", "what a weave is with the values asked for", (*Server).weave},
+	{"GET /api/weaves/{weave}/picture", "it drawn as handbooks print it", (*Server).weavePicture},
+	{"POST /api/drafts/made", "puts a weave of the catalogue on the shelf", (*Server).weaveAdded},
+	{"GET /api/changes", "what can be made of a draft", (*Server).draftChanges},
+	{"POST /api/documents/{id}/change", "makes that of a draft of the shelf", (*Server).reworked},
+	{"GET /api/documents/{id}/draft", "what is known of a draft, or of a warp's", (*Server).judged},
+	{"GET /api/documents/{id}/draft.wif", "it as an interchange text", draftFile("wif")},
+	{"GET /api/documents/{id}/draft.svg", "it drawn", draftFile("svg")},
+	{"GET /api/documents/{id}/draft.png", "it drawn, as dots", draftFile("png")},
+	{"GET /api/documents/{id}/draft.pdf", "it drawn on paper", draftFile("pdf")},
 }
 
 // Routes lists the routes as METHOD PATH.

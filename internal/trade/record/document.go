@@ -100,6 +100,8 @@ type Query struct {
 	Kind    Kind
 	Words   string // every word, or its beginning, is in the name or the words
 	Removed bool   // those that were removed, instead of those that were not
+	// Of warps: only those that are finished.
+	Finished bool
 	// Of drafts; 0: any.
 	MostShafts, MostTreadles, MostFloat int
 	Weave                               string

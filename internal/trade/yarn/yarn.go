@@ -19,6 +19,7 @@ type Yarn struct {
 	Colour      Colour
 	Stock       qty.Typed[Amount] // in hand
 	Handspun    bool
+	Samples     []Sample
 	DiameterK   qty.Rat // of Ashenhurst's rule; 0: the default of its class
 }
 

@@ -149,6 +149,7 @@ func drawFacts(r *rapid.T) record.Facts {
 	return record.Facts{
 		Of: rapid.IntRange(0, 4).Draw(r, "of"), Engine: rapid.IntRange(1, 2).Draw(r, "engine"),
 		Shafts: few("shafts"), Treadles: few("treadles"), LongestFloat: few("float"),
+		Stage: rapid.SampledFrom([]string{"", record.Planned, record.Done}).Draw(r, "stage"),
 		Weave: rapid.SampledFrom([]string{"", "plain", "twill"}).Draw(r, "weave"), Figures: []byte(rapid.SampledFrom([]string{"", "{}"}).Draw(r, "figures")),
 	}
 }
@@ -197,6 +198,7 @@ func (m *machine) list(r *rapid.T) {
 		Words:      rapid.OneOf(rapid.SampledFrom(append(someNames, "tu", "tow")), rapid.String()).Draw(r, "words"),
 		MostShafts: few("shafts"), MostTreadles: few("treadles"), MostFloat: few("float"),
 		Weave: rapid.SampledFrom([]string{"", "", "plain"}).Draw(r, "weave"), Most: few("most"), AfterID: record.ID(few("after")),
+		Finished: rapid.Bool().Draw(r, "finished"),
 	}
 	q.After = rapid.SampledFrom([][]byte{nil, {}, {1}, {2, 0}}).Draw(r, "after key")
 	var docs [2][]record.Document
