@@ -98,6 +98,15 @@ func conditions(q record.Query, f found) (string, []any) {
 		where += " AND d.weave = ?"
 		args = append(args, q.Weave)
 	}
+	switch q.Stage {
+	case "":
+	case record.InHand:
+		where += " AND d.stage <> ?"
+		args = append(args, record.Done)
+	default:
+		where += " AND d.stage = ?"
+		args = append(args, q.Stage)
+	}
 	switch {
 	case f.ids != "":
 		where += " AND d.id IN (SELECT value FROM json_each(?))"

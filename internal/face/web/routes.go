@@ -69,6 +69,10 @@ var routes = []route{
 	{"POST /api/documents/{id}/measurements", "a size that was measured", (*Server).measured},
 
 	{"POST /api/documents/{id}/reckoning", "a warp as it would be, with nothing kept", (*Server).previewed},
+	{"GET /api/documents/{id}/sheets", "the sheets that a warp has", (*Server).sheetsListed},
+	{"GET /api/documents/{id}/sheets.pdf", "sheets on paper", (*Server).sheetsPrinted},
+	{"GET /api/documents/{id}/sheets.png", "a page of them, to look at", (*Server).sheetShown},
+	{"GET /api/documents/{id}/picture", "a picture of its cloth, draft, board, stripes or tape", (*Server).pictured},
 }
 
 // Routes lists the routes as METHOD PATH.
