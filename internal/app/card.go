@@ -18,7 +18,7 @@ import (
 
 // FactsEngine is the number of the engine that finds facts: it grows when what it finds
 // of the same document changes, and then all facts are found anew.
-const FactsEngine = 1
+const FactsEngine = 2
 
 // sortKey puts names in the order people expect: case and accents last, figures as
 // numbers, "warp 9" before "warp 10".
@@ -31,6 +31,8 @@ type Card struct {
 	record.Document
 	Units   ListUnits
 	Figures []reckon.Node
+	Fibre   string // of a warp: what its main yarn is of, as it was typed
+	Woven   int    // of a warp: the pick that was woven last
 }
 
 // ListUnits is what the units of a list's figures are chosen by.
@@ -43,6 +45,7 @@ type ListUnits struct {
 // listed is how the figures of a card are kept.
 type listed struct {
 	Units   ListUnits      `json:"units"`
+	Fibre   string         `json:"fibre,omitempty"`
 	Figures []listedFigure `json:"figures"`
 }
 
@@ -71,7 +74,7 @@ func cardOf(d record.Document) Card {
 	if json.Unmarshal(d.Facts.Figures, &l) != nil {
 		return c
 	}
-	c.Units = l.Units
+	c.Units, c.Fibre = l.Units, l.Fibre
 	for _, f := range l.Figures {
 		is, ok := new(big.Rat).SetString(f.Is)
 		if !ok {
@@ -130,6 +133,9 @@ func (b *body) warpFacts(f *record.Facts) []string {
 func listedOf(result *reckon.Result) listed {
 	plan := result.Plan
 	l := listed{Units: ListUnits{reckon.MetricPlan(plan), plan.Units, plan.Rounding.Bench.Is}}
+	if y, ok := plan.MainYarn(); ok {
+		l.Fibre = y.Composition.Typed
+	}
 	for _, row := range warpFigures {
 		for _, id := range row {
 			if n, ok := result.Node(id); ok {

@@ -20,12 +20,26 @@ func (s *Studio) List(ctx context.Context, q record.Query) (cards []Card, total 
 	err = s.read(ctx, func(r record.Reader) error {
 		found, n, err := r.List(q)
 		total = n
-		for _, d := range found {
-			cards = append(cards, cardOf(d))
+		if err == nil {
+			cards, err = cardsOf(r, found)
 		}
 		return err
 	})
 	return cards, total, err
+}
+
+// cardsOf reads what a list shows of documents, of warps with how far they are woven.
+func cardsOf(r record.Reader, found []record.Document) (cards []Card, err error) {
+	for _, d := range found {
+		c := cardOf(d)
+		if c.Facts.Stage == record.OnTheWay || c.Facts.Stage == record.Done {
+			if c.Woven, err = wovenOf(r, d.ID); err != nil {
+				return nil, err
+			}
+		}
+		cards = append(cards, c)
+	}
+	return cards, nil
 }
 
 // Counts counts the documents of the book that were not removed.
@@ -171,7 +185,9 @@ func shown(r record.Reader, id record.ID) (*Shown, error) {
 	}
 	switch d.Kind {
 	case record.Warp:
-		_, out.Started, err = started(r, id)
+		if _, out.Started, err = started(r, id); err == nil {
+			out.Woven, err = wovenOf(r, id)
+		}
 	case record.Yarn:
 		out.Stock, err = stockOf(r, id, b)
 	}
