@@ -34,6 +34,8 @@ type Card struct {
 	Figures []reckon.Node
 	Colour  yarn.Colour // of a yarn
 	Takes   []Take      // of a warp: what it takes of the yarns of the shelf
+	Shed    string      // of a loom, as the trade names it; empty where it is not said
+	Reeds   int         // of a loom: how many it has
 }
 
 // ListUnits is what the units of a list's figures are chosen by.
@@ -49,6 +51,8 @@ type listed struct {
 	Figures []listedFigure `json:"figures"`
 	Colour  string         `json:"colour,omitempty"`
 	Takes   []listedTake   `json:"takes,omitempty"`
+	Shed    string         `json:"shed,omitempty"`
+	Reeds   int            `json:"reeds,omitempty"`
 }
 
 type listedFigure struct {
@@ -76,7 +80,7 @@ func cardOf(d record.Document) Card {
 	if json.Unmarshal(d.Facts.Figures, &l) != nil {
 		return c
 	}
-	c.Units, c.Takes = l.Units, takesOf(l.Takes)
+	c.Units, c.Takes, c.Shed, c.Reeds = l.Units, takesOf(l.Takes), l.Shed, l.Reeds
 	c.Colour, _ = yarn.ParseColour(l.Colour) // none, where none was said
 	for _, f := range l.Figures {
 		is, ok := new(big.Rat).SetString(f.Is)
@@ -244,7 +248,10 @@ func (b *body) loomFacts(f *record.Facts) []string {
 	l, _, list := b.loom()
 	f.Errors, f.Warnings = countOf(list, problem.Error), countOf(list, problem.Warning)
 	f.Shafts, f.Treadles = l.Shafts, l.Treadles
-	shown := listed{Units: ListUnits{Metric: l.Width.Typed == "" || reckon.Metric(l.Width.Typed)}}
+	shown := listed{
+		Units: ListUnits{Metric: l.Width.Typed == "" || reckon.Metric(l.Width.Typed)},
+		Shed:  l.Shed.String(), Reeds: len(l.Reeds),
+	}
 	if l.Width.Given() {
 		width := reckon.Figure{Is: l.Width.Is.Rat(), Kind: reckon.Length}
 		shown.add(reckon.Node{ID: "loom.width", Figure: width, Typed: l.Width.Typed, Origin: reckon.Given})
