@@ -14,6 +14,7 @@ import (
 	"sley/internal/trade/qty"
 	"sley/internal/trade/record"
 	"sley/internal/trade/warp"
+	"sley/internal/trade/yarn"
 )
 
 // FactsEngine is the number of the engine that finds facts: it grows when what it finds
@@ -31,8 +32,12 @@ type Card struct {
 	record.Document
 	Units   ListUnits
 	Figures []reckon.Node
-	Fibre   string // of a warp: what its main yarn is of, as it was typed
-	Woven   int    // of a warp: the pick that was woven last
+	Fibre   string      // of a warp: what its main yarn is of, as it was typed
+	Woven   int         // of a warp: the pick that was woven last
+	Colour  yarn.Colour // of a yarn
+	Takes   []Take      // of a warp: what it takes of the yarns of the shelf
+	Shed    string      // of a loom, as the trade names it; empty where it is not said
+	Reeds   int         // of a loom: how many it has
 }
 
 // ListUnits is what the units of a list's figures are chosen by.
@@ -47,6 +52,10 @@ type listed struct {
 	Units   ListUnits      `json:"units"`
 	Fibre   string         `json:"fibre,omitempty"`
 	Figures []listedFigure `json:"figures"`
+	Colour  string         `json:"colour,omitempty"`
+	Takes   []listedTake   `json:"takes,omitempty"`
+	Shed    string         `json:"shed,omitempty"`
+	Reeds   int            `json:"reeds,omitempty"`
 }
 
 type listedFigure struct {
@@ -75,6 +84,8 @@ func cardOf(d record.Document) Card {
 		return c
 	}
 	c.Units, c.Fibre = l.Units, l.Fibre
+	c.Takes, c.Shed, c.Reeds = takesOf(l.Takes), l.Shed, l.Reeds
+	c.Colour, _ = yarn.ParseColour(l.Colour) // none, where none was said
 	for _, f := range l.Figures {
 		is, ok := new(big.Rat).SetString(f.Is)
 		if !ok {
@@ -122,15 +133,23 @@ func (b *body) warpFacts(f *record.Facts) []string {
 	r := b.reckon()
 	f.Errors, f.Warnings = countOf(r.list, problem.Error), countOf(r.list, problem.Warning)
 	f.Weave = r.plan.Weave
+	l := listed{Takes: b.takes(r.result)}
 	if r.result != nil {
-		f.Figures = listedOf(r.result).bytes()
+		l.Units, l.Figures = listedOf(r.result)
 		f.Shafts, f.Ends = r.plan.Shafts(), wholeOf(r.result, "ends.wound")
 		f.Picks = wholeOf(r.result, "weft.picks")
 	}
-	return wordsOfPlan(r.plan)
+	if r.result != nil || len(l.Takes) > 0 {
+		f.Figures = l.bytes()
+	}
+	words := wordsOfPlan(r.plan)
+	if f.Stage != record.Done {
+		words = append(words, wordsOfTakes(l.Takes)...)
+	}
+	return words
 }
 
-func listedOf(result *reckon.Result) listed {
+func listedOf(result *reckon.Result) (ListUnits, []listedFigure) {
 	plan := result.Plan
 	l := listed{Units: ListUnits{reckon.MetricPlan(plan), plan.Units, plan.Rounding.Bench.Is}}
 	if y, ok := plan.MainYarn(); ok {
@@ -144,7 +163,7 @@ func listedOf(result *reckon.Result) listed {
 			}
 		}
 	}
-	return l
+	return l.Units, l.Figures
 }
 
 func wholeOf(result *reckon.Result, id string) int {
@@ -218,7 +237,7 @@ func DraftWeaves() []string {
 func (b *body) yarnFacts(f *record.Facts) []string {
 	y, list := b.yarn()
 	f.Errors, f.Warnings = countOf(list, problem.Error), countOf(list, problem.Warning)
-	l := listed{Units: ListUnits{Metric: MetricCount(y.Count.Typed)}}
+	l := listed{Units: ListUnits{Metric: MetricCount(y.Count.Typed)}, Colour: y.Colour.String()}
 	if g := y.Grist(); !g.IsZero() {
 		l.add(reckon.Node{ID: "yarns[].grist", Figure: reckon.Figure{Is: g.NGPerNM().Inv(), Kind: reckon.Grist}, Typed: y.Count.Typed})
 	}
@@ -236,7 +255,10 @@ func (b *body) loomFacts(f *record.Facts) []string {
 	l, _, list := b.loom()
 	f.Errors, f.Warnings = countOf(list, problem.Error), countOf(list, problem.Warning)
 	f.Shafts, f.Treadles = l.Shafts, l.Treadles
-	shown := listed{Units: ListUnits{Metric: l.Width.Typed == "" || reckon.Metric(l.Width.Typed)}}
+	shown := listed{
+		Units: ListUnits{Metric: l.Width.Typed == "" || reckon.Metric(l.Width.Typed)},
+		Shed:  l.Shed.String(), Reeds: len(l.Reeds),
+	}
 	if l.Width.Given() {
 		width := reckon.Figure{Is: l.Width.Is.Rat(), Kind: reckon.Length}
 		shown.add(reckon.Node{ID: "loom.width", Figure: width, Typed: l.Width.Typed, Origin: reckon.Given})

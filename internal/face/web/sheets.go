@@ -3,7 +3,6 @@ package web
 import (
 	"mime"
 	"net/http"
-	"strconv"
 	"strings"
 
 	"sley/internal/app"
@@ -78,7 +77,7 @@ func (s *Server) sheetsPrinted(w http.ResponseWriter, r *http.Request) {
 	}
 	inline(w, p.Result.Plan.Name+".pdf")
 	files, err := app.SheetFiles(pages, app.PDF, 0)
-	sent(w, app.PDF, files, err)
+	sheetFile(w, app.PDF, files, err)
 }
 
 // sheetShown answers with a page of the sheets as a picture.
@@ -100,7 +99,7 @@ func (s *Server) sheetShown(w http.ResponseWriter, r *http.Request) {
 	}
 	pages.Pages = pages.Pages[page-1 : page]
 	files, err := app.SheetFiles(pages, app.PNG, dpi)
-	sent(w, app.PNG, files, err)
+	sheetFile(w, app.PNG, files, err)
 }
 
 // The dots to the inch of a page that is looked at.
@@ -112,14 +111,12 @@ const (
 
 var sheetTypes = map[app.Form]string{app.PDF: "application/pdf", app.PNG: "image/png"}
 
-// sent answers with the first file. Pages that cannot be drawn are our own fault.
-func sent(w http.ResponseWriter, form app.Form, files [][]byte, err error) {
+// sheetFile answers with a file of sheets.
+func sheetFile(w http.ResponseWriter, form app.Form, files [][]byte, err error) {
 	if err != nil {
 		panic(err)
 	}
-	w.Header().Set("Content-Type", sheetTypes[form])
-	w.Header().Set("Content-Length", strconv.Itoa(len(files[0])))
-	_, _ = w.Write(files[0]) // who asked may have gone
+	sent(w, sheetTypes[form], files[0])
 }
 
 // inline names a file that is looked at in the browser, for when it is saved.
