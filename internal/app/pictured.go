@@ -243,4 +243,3 @@ func (y *yarns) of(name string) int {
 	y.d.Palette = append(y.d.Palette, c)
 	return y.palette[name]
 }
-

@@ -69,6 +69,8 @@ var routes = []route{
 	{"POST /api/documents/{id}/measurements", "a size that was measured", (*Server).measured},
 
 	{"POST /api/documents/{id}/reckoning", "a warp as it would be, with nothing kept", (*Server).previewed},
+	{"GET /api/units", "what figures are shown in", (*Server).unitsAre},
+	{"POST /api/units", "says it", (*Server).unitsSet},
 	{"GET /api/documents/{id}/sheets", "the sheets that a warp has", (*Server).sheetsListed},
 	{"GET /api/documents/{id}/sheets.pdf", "sheets on paper", (*Server).sheetsPrinted},
 	{"GET /api/documents/{id}/sheets.png", "a page of them, to look at", (*Server).sheetShown},
