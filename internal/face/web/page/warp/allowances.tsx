@@ -63,10 +63,9 @@ function AllowanceRow({ of }: { of: Allowance }) {
 }
 
 function aboutOf(of: Allowance): string {
-  const parts = [w.between(of.from, of.to)]
-  if (of.origin === 'default') parts.push(w.default_)
+  const parts = of.origin === 'default' ? [w.default_] : []
   if (of.usual) parts.push(w.usually(of.usual))
-  return parts.join('; ')
+  return parts.length > 0 ? parts.join('; ') : w.between(of.from, of.to)
 }
 
 // Choices are other readings of what is written, and what she has measured before.
