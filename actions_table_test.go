@@ -101,6 +101,9 @@ var actions = []action{
 
 	// Stock and entries.
 	{does: "Studio.Stock", command: "book stock", route: "GET /api/documents/{id}", manual: "docs/book.md#stock"},
+	{does: "Studio.Shelf", command: "book shelf", route: "GET /api/shelf", manual: "docs/book.md#stock"},
+	{does: "Studio.Promised", command: "book shelf", route: "GET /api/documents/{id}/promised", manual: "docs/book.md#stock"},
+	{does: "Stock.KnownBy", because: "says which figures of a stock are whole"},
 	{does: "Studio.Stocked", command: "book stock", route: "POST /api/documents/{id}/stock", manual: "docs/book.md#stock"},
 	{does: "Studio.Cancel", command: "book cancel", route: "POST /api/events/{event}/cancel", manual: "docs/book.md#stock"},
 	{does: "Studio.Events", command: "book log", route: "GET /api/documents/{id}/events", manual: "docs/book.md#work-on-a-warp"},

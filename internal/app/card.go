@@ -14,11 +14,12 @@ import (
 	"sley/internal/trade/qty"
 	"sley/internal/trade/record"
 	"sley/internal/trade/warp"
+	"sley/internal/trade/yarn"
 )
 
 // FactsEngine is the number of the engine that finds facts: it grows when what it finds
 // of the same document changes, and then all facts are found anew.
-const FactsEngine = 1
+const FactsEngine = 2
 
 // sortKey puts names in the order people expect: case and accents last, figures as
 // numbers, "warp 9" before "warp 10".
@@ -31,6 +32,10 @@ type Card struct {
 	record.Document
 	Units   ListUnits
 	Figures []reckon.Node
+	Colour  yarn.Colour // of a yarn
+	Takes   []Take      // of a warp: what it takes of the yarns of the shelf
+	Shed    string      // of a loom, as the trade names it; empty where it is not said
+	Reeds   int         // of a loom: how many it has
 }
 
 // ListUnits is what the units of a list's figures are chosen by.
@@ -44,6 +49,10 @@ type ListUnits struct {
 type listed struct {
 	Units   ListUnits      `json:"units"`
 	Figures []listedFigure `json:"figures"`
+	Colour  string         `json:"colour,omitempty"`
+	Takes   []listedTake   `json:"takes,omitempty"`
+	Shed    string         `json:"shed,omitempty"`
+	Reeds   int            `json:"reeds,omitempty"`
 }
 
 type listedFigure struct {
@@ -71,7 +80,8 @@ func cardOf(d record.Document) Card {
 	if json.Unmarshal(d.Facts.Figures, &l) != nil {
 		return c
 	}
-	c.Units = l.Units
+	c.Units, c.Takes, c.Shed, c.Reeds = l.Units, takesOf(l.Takes), l.Shed, l.Reeds
+	c.Colour, _ = yarn.ParseColour(l.Colour) // none, where none was said
 	for _, f := range l.Figures {
 		is, ok := new(big.Rat).SetString(f.Is)
 		if !ok {
@@ -119,15 +129,23 @@ func (b *body) warpFacts(f *record.Facts) []string {
 	r := b.reckon()
 	f.Errors, f.Warnings = countOf(r.list, problem.Error), countOf(r.list, problem.Warning)
 	f.Weave = r.plan.Weave
+	l := listed{Takes: b.takes(r.result)}
 	if r.result != nil {
-		f.Figures = listedOf(r.result).bytes()
+		l.Units, l.Figures = listedOf(r.result)
 		f.Shafts, f.Ends = r.plan.Shafts(), wholeOf(r.result, "ends.wound")
 		f.Picks = wholeOf(r.result, "weft.picks")
 	}
-	return wordsOfPlan(r.plan)
+	if r.result != nil || len(l.Takes) > 0 {
+		f.Figures = l.bytes()
+	}
+	words := wordsOfPlan(r.plan)
+	if f.Stage != record.Done {
+		words = append(words, wordsOfTakes(l.Takes)...)
+	}
+	return words
 }
 
-func listedOf(result *reckon.Result) listed {
+func listedOf(result *reckon.Result) (ListUnits, []listedFigure) {
 	plan := result.Plan
 	l := listed{Units: ListUnits{reckon.MetricPlan(plan), plan.Units, plan.Rounding.Bench.Is}}
 	for _, row := range warpFigures {
@@ -138,7 +156,7 @@ func listedOf(result *reckon.Result) listed {
 			}
 		}
 	}
-	return l
+	return l.Units, l.Figures
 }
 
 func wholeOf(result *reckon.Result, id string) int {
@@ -212,7 +230,7 @@ func DraftWeaves() []string {
 func (b *body) yarnFacts(f *record.Facts) []string {
 	y, list := b.yarn()
 	f.Errors, f.Warnings = countOf(list, problem.Error), countOf(list, problem.Warning)
-	l := listed{Units: ListUnits{Metric: MetricCount(y.Count.Typed)}}
+	l := listed{Units: ListUnits{Metric: MetricCount(y.Count.Typed)}, Colour: y.Colour.String()}
 	if g := y.Grist(); !g.IsZero() {
 		l.add(reckon.Node{ID: "yarns[].grist", Figure: reckon.Figure{Is: g.NGPerNM().Inv(), Kind: reckon.Grist}, Typed: y.Count.Typed})
 	}
@@ -230,7 +248,10 @@ func (b *body) loomFacts(f *record.Facts) []string {
 	l, _, list := b.loom()
 	f.Errors, f.Warnings = countOf(list, problem.Error), countOf(list, problem.Warning)
 	f.Shafts, f.Treadles = l.Shafts, l.Treadles
-	shown := listed{Units: ListUnits{Metric: l.Width.Typed == "" || reckon.Metric(l.Width.Typed)}}
+	shown := listed{
+		Units: ListUnits{Metric: l.Width.Typed == "" || reckon.Metric(l.Width.Typed)},
+		Shed:  l.Shed.String(), Reeds: len(l.Reeds),
+	}
 	if l.Width.Given() {
 		width := reckon.Figure{Is: l.Width.Is.Rat(), Kind: reckon.Length}
 		shown.add(reckon.Node{ID: "loom.width", Figure: width, Typed: l.Width.Typed, Origin: reckon.Given})

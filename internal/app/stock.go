@@ -92,13 +92,27 @@ func (s *Studio) happened(w record.Writer, e record.Event, kind record.Kind, win
 	if err != nil {
 		return nil, err
 	}
-	if d.Facts.Of == d.Version && d.Facts.Stage != stage {
-		d.Facts.Stage = stage
-		if err := w.PutFacts(d.ID, d.Facts); err != nil {
-			return nil, err
-		}
+	if err := putStage(w, d, stage); err != nil {
+		return nil, err
 	}
 	return []Changed{{d.Kind, d.ID, d.Version, string(e.Topic), window}}, nil
+}
+
+// putStage writes where the work of a document stands now. A warp that is finished takes
+// nothing more of the shelf, and is no longer found by what it took.
+func putStage(w record.Writer, d record.Document, stage string) error {
+	switch was := d.Facts.Stage; {
+	case d.Facts.Of != d.Version || was == stage:
+		return nil
+	case was == record.Done || stage == record.Done:
+		card, err := cardAnew(w, d.ID)
+		if err != nil {
+			return err
+		}
+		return w.PutCard(d.ID, card)
+	}
+	d.Facts.Stage = stage
+	return w.PutFacts(d.ID, d.Facts)
 }
 
 // Cancel takes an event back by another that says so: both stay in the book. Cancelled

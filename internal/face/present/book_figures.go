@@ -1,9 +1,12 @@
 package present
 
 import (
+	"strconv"
+
 	"sley/internal/app"
 	"sley/internal/engine/reckon"
 	"sley/internal/trade/qty"
+	"sley/internal/trade/record"
 	"sley/internal/trade/warp"
 )
 
@@ -23,6 +26,11 @@ func unitsOfCard(l app.ListUnits) Units {
 // CardFigures gives the figures that a list shows of a document, as they are read at the
 // bench.
 func CardFigures(c app.Card) []Line {
+	return append(loomFigures(c), nodeFigures(c)...)
+}
+
+// nodeFigures are the figures of a card that were reckoned or measured.
+func nodeFigures(c app.Card) []Line {
 	u := unitsOfCard(c.Units)
 	var out []Line
 	for _, n := range c.Figures {
@@ -31,6 +39,27 @@ func CardFigures(c app.Card) []Line {
 			label = "grist"
 		}
 		out = append(out, Line{ID: n.ID, Label: label, Value: u.Bench(n)})
+	}
+	return out
+}
+
+// loomFigures are what a list shows of a loom beside its width; nothing of other
+// documents.
+func loomFigures(c app.Card) []Line {
+	if c.Kind != record.Loom {
+		return nil
+	}
+	var out []Line
+	for _, l := range []struct {
+		id, label string
+		n         int
+	}{{"loom.shafts", "shafts", c.Facts.Shafts}, {"loom.treadles", "treadles", c.Facts.Treadles}, {"loom.reeds", "reeds", c.Reeds}} {
+		if l.n > 0 {
+			out = append(out, Line{ID: l.id, Label: l.label, Value: strconv.Itoa(l.n)})
+		}
+	}
+	if c.Shed != "" {
+		out = append(out, Line{ID: "loom.shed", Label: "shed", Value: c.Shed})
 	}
 	return out
 }

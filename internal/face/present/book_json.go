@@ -25,6 +25,8 @@ type CardJSON struct {
 	Ends         int         `json:"ends,omitempty"`
 	Picks        int         `json:"picks,omitempty"`
 	LongestFloat int         `json:"longest_float,omitempty"`
+	Shed         string      `json:"shed,omitempty"`
+	Reeds        int         `json:"reeds,omitempty"`
 	Errors       int         `json:"errors"`
 	Warnings     int         `json:"warnings"`
 	Figures      []NodeJSON  `json:"figures"`
@@ -36,7 +38,7 @@ func CardJSONOf(c app.Card) CardJSON {
 	out := CardJSON{
 		ID: c.ID, Kind: c.Kind, Name: c.Name, Version: c.Version, Made: c.Made, Changed: c.Changed,
 		Demo: c.Demo, Removed: c.Removed, Stage: f.Stage, Weave: f.Weave, Shafts: f.Shafts,
-		Treadles: f.Treadles, Ends: f.Ends, Picks: f.Picks, LongestFloat: f.LongestFloat,
+		Treadles: f.Treadles, Ends: f.Ends, Picks: f.Picks, LongestFloat: f.LongestFloat, Shed: c.Shed, Reeds: c.Reeds,
 		Errors: f.Errors, Warnings: f.Warnings, Figures: []NodeJSON{},
 	}
 	u := unitsOfCard(c.Units)

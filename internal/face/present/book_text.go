@@ -65,7 +65,7 @@ func knownBy(c app.Card) []string {
 		for _, f := range []struct {
 			n   int
 			one string
-		}{{c.Facts.Shafts, "shaft"}, {c.Facts.Treadles, "treadle"}, {c.Facts.Ends, "end"}, {c.Facts.Picks, "pick"}} {
+		}{{c.Facts.Shafts, "shaft"}, {c.Facts.Treadles, "treadle"}, {c.Facts.Ends, "end"}, {c.Facts.Picks, "pick"}, {c.Reeds, "reed"}} {
 			if f.n > 0 {
 				out = append(out, counted(f.n, f.one))
 			}
@@ -74,7 +74,10 @@ func knownBy(c app.Card) []string {
 	if c.Kind == record.Draft && c.Facts.LongestFloat > 0 {
 		out = append(out, "longest float "+strconv.Itoa(c.Facts.LongestFloat))
 	}
-	for _, l := range CardFigures(c) {
+	if c.Shed != "" {
+		out = append(out, "shed "+c.Shed)
+	}
+	for _, l := range nodeFigures(c) {
 		out = append(out, l.Label+" "+l.Value)
 	}
 	return out

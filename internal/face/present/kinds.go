@@ -68,8 +68,10 @@ func KindsJSONOf(kinds []app.PieceKind) []KindJSON {
 		_, says := PieceKind(k)
 		l, w := k.Size.Length, k.Size.Width
 		out = append(out, KindJSON{
-			k.ID, says, k.Count, RangeJSON{l.Usual.Typed, l.Low.Typed, l.High.Typed},
-			RangeJSON{w.Usual.Typed, w.Low.Typed, w.High.Typed}, k.Both, k.Weave, k.Source,
+			k.ID, says, k.Count,
+			RangeJSON{l.Usual.Typed, l.Low.Typed, l.High.Typed},
+			RangeJSON{w.Usual.Typed, w.Low.Typed, w.High.Typed},
+			k.Both, k.Weave, k.Source,
 		})
 	}
 	return out

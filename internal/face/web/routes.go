@@ -85,6 +85,8 @@ var routes = []route{
 	{"GET /api/kinds", "kinds of pieces, with their usual sizes", (*Server).kinds},
 	{"POST /api/warps/new", "begins a warp of a kind of piece", (*Server).warpBegun},
 	{"POST /api/documents/{id}/copy", "adds a copy of it", (*Server).copyMade},
+	{"GET /api/shelf", "yarns with what of them is promised", (*Server).shelf},
+	{"GET /api/documents/{id}/promised", "a yarn with what of it is promised", (*Server).promised},
 	{"POST /api/yarns/read", "reads a yarn from its label", (*Server).yarnRead},
 	{"GET /api/documents/{id}/record", "what came of a warp, and what it teaches", (*Server).recorded},
 	{"GET /api/records", "the warps that are finished, with what they teach", (*Server).records},
