@@ -126,6 +126,8 @@ var actions = []action{
 	{does: "Studio.Measured", command: "book measure", route: "POST /api/documents/{id}/measurements", manual: "docs/book.md#work-on-a-warp"},
 	{does: "Studio.Record", command: "book record", route: "GET /api/documents/{id}/record", manual: "docs/book.md#what-came-of-it"},
 	{does: "Studio.Records", command: "book records", route: "GET /api/records", manual: "docs/book.md#what-came-of-it"},
+	{does: "Studio.Samples", command: "book samples", route: "GET /api/documents/{id}/samples", manual: "docs/book.md#what-came-of-it"},
+	{does: "Studio.Advice", command: "book advice", route: "GET /api/documents/{id}/samples", manual: "docs/book.md#what-came-of-it"},
 	{does: "Studio.Measurable", because: completes},
 	{does: "MeasuredStates", because: completes},
 }

@@ -153,8 +153,9 @@ type Shown struct {
 	Problems *problem.List
 	Origins  []Origin
 	Started  bool
-	Stock    *Stock // of a yarn
 	Plan     []byte // JSON, its values by the paths that Save takes; nil of a draft
+	Stock    *Stock    // of a yarn
+	Samples  []Sampled // of a yarn
 }
 
 func shown(r record.Reader, id record.ID) (*Shown, error) {
@@ -173,6 +174,7 @@ func shown(r record.Reader, id record.ID) (*Shown, error) {
 	case record.Warp:
 		_, out.Started, err = started(r, id)
 	case record.Yarn:
+		out.Samples = b.samples()
 		out.Stock, err = stockOf(r, id, b)
 	}
 	return out, err

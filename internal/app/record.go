@@ -40,9 +40,12 @@ type RecordState struct {
 	Counted  bool         // not measured, but dents that were sleyed
 }
 
+// Learnt is an allowance that two sizes of one stretch of cloth say.
+type Learnt = learn.Learnt
+
 // RecordLearnt is an allowance that the measured sizes of a piece say.
 type RecordLearnt struct {
-	learn.Learnt
+	Learnt
 	Path, Piece string
 	Index       int        // of the piece
 	Planned     *qty.Rat   // the share that the plan lost on the way; nil where it does not say
@@ -72,15 +75,8 @@ func (s *Studio) Record(ctx context.Context, id record.ID) (*Record, error) {
 }
 
 func recordOf(r record.Reader, id record.ID) (*Record, error) {
-	d, b, err := openDocument(r, id)
+	out, b, err := recordWith(r, id)
 	if err != nil {
-		return nil, err
-	}
-	if d.Kind != record.Warp {
-		return nil, &record.Trouble{Code: record.NotFound, Found: string(record.Warp)}
-	}
-	out := &Record{Card: cardOf(d)}
-	if err := out.measure(r, b.reckon()); err != nil {
 		return nil, err
 	}
 	log, err := r.Events(id, record.Log)
@@ -89,6 +85,19 @@ func recordOf(r record.Reader, id record.ID) (*Record, error) {
 	}
 	out.Log = record.Standing(log)
 	return out, out.yarns(r, b)
+}
+
+// recordWith is a record without its yarns and its log, and the body it is of.
+func recordWith(r record.Reader, id record.ID) (*Record, *body, error) {
+	d, b, err := openDocument(r, id)
+	if err != nil {
+		return nil, nil, err
+	}
+	if d.Kind != record.Warp {
+		return nil, nil, &record.Trouble{Code: record.NotFound, Found: string(record.Warp)}
+	}
+	out := &Record{Card: cardOf(d)}
+	return out, b, out.measure(r, b.reckon())
 }
 
 // measure finds the sizes of a warp and what they teach.

@@ -28,9 +28,11 @@ count = "8/2 Ne"
 reeds = ["10 dpi"]
 `
 
+func ctxOf() context.Context { return context.Background() }
+
 func measure(t tb, s *app.Studio, id record.ID, path, state, size string) {
 	t.Helper()
-	_, list, err := s.Measured(context.Background(), app.Happened{Document: id, Window: left, Typed: size}, path, state)
+	_, list, err := s.Measured(ctxOf(), app.Happened{Document: id, Window: left, Typed: size}, path, state)
 	if err != nil || list.Failed() {
 		t.Fatal(path, state, size, err, list.All())
 	}
@@ -38,7 +40,7 @@ func measure(t tb, s *app.Studio, id record.ID, path, state, size string) {
 
 func recordOf(t tb, s *app.Studio, id record.ID) *app.Record {
 	t.Helper()
-	r, err := s.Record(context.Background(), id)
+	r, err := s.Record(ctxOf(), id)
 	if err != nil {
 		t.Fatal(err)
 	}

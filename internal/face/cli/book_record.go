@@ -27,6 +27,16 @@ func recordTasks(w World) []task {
 			},
 			run: func(ctx context.Context, d desk, _ []string) error { return d.records(ctx, words) },
 		},
+		{
+			use: "samples YARN", least: 1, most: 1, short: "Tell the samples that were woven of a yarn, and what they say",
+			long:    " A sample is\nentered by the keys of docs/planfile.md: sley book set yarn NAME\nsamples.\"2/2 twill\".on-loom=\"10 in\".",
+			example: "  sley book samples \"handspun, grey ewe\"", complete: places(w.name(record.Yarn)), run: runSamples,
+		},
+		{
+			use: "advice WARP", least: 1, most: 1, short: "Tell the allowances that samples and records say for a warp",
+			long:    " Samples are those\nof its yarns, records those of finished warps in the same fibre, the newest first.",
+			example: "  sley book advice \"Galley towels\"", complete: places(w.name(record.Warp)), run: runAdvice,
+		},
 	}
 }
 
@@ -58,4 +68,24 @@ func (d desk) records(ctx context.Context, words string) error {
 		return err
 	}
 	return d.say(present.RecordsText(all), present.RecordsJSONOf(all))
+}
+
+func runSamples(ctx context.Context, d desk, args []string) error {
+	return d.lookAt(ctx, record.Yarn, args[0], func(o *app.OpenBook, card app.Card) error {
+		found, err := o.Samples(ctx, card.ID)
+		if err != nil {
+			return err
+		}
+		return d.say(present.SamplesText(card, found), present.SamplesJSONOf(card.ID, found))
+	})
+}
+
+func runAdvice(ctx context.Context, d desk, args []string) error {
+	return d.lookAt(ctx, record.Warp, args[0], func(o *app.OpenBook, card app.Card) error {
+		found, err := o.Advice(ctx, card.ID)
+		if err != nil {
+			return err
+		}
+		return d.say(present.AdviceText(card, found), present.AdviceJSONOf(card.ID, found))
+	})
 }

@@ -110,6 +110,12 @@ func ShownText(s *app.Shown) string {
 	for _, l := range StockFigures(s.Stock, s.Units) {
 		b.WriteString(l.text())
 	}
+	for _, sample := range SamplesJSONOf(s.ID, s.Samples).Samples {
+		b.WriteString("sample " + legible(sample.Name) + "\n")
+		for _, l := range sample.Learnt {
+			b.WriteString(learntLine(l))
+		}
+	}
 	if len(s.Text) > 0 {
 		b.WriteString("\n" + string(s.Text))
 	}

@@ -33,6 +33,7 @@ var noFile = map[string]string{
 	"reed.empty":          "a plan file says value.empty of every empty text",
 	"label.long":          "a plan file has no labels: TestReadLabel of yarn",
 	"label.unread":        "a plan file has no labels: TestReadLabel of yarn",
+	"samples.many":        "needs a hundred samples: TestManySamples of planfile",
 	"yarns.many":          "needs hundreds of yarns: TestManyYarns of planfile",
 	"price.per":           "a plan file reads such a price as that of one put-up",
 	"rounding.unknown":    "a plan file offers the three choices first",
@@ -188,7 +189,7 @@ func checkPlace(t *testing.T, text string, p problem.Problem) {
 var aside = map[string]bool{
 	"heddles.count": true, "keys.both": true, "shares.sum": true, "end.both-kinds": true,
 	"end.no-kind": true, "value.kind": true, "name.form": true, "pieces.none": true,
-	"skein.length": true, "skein.mass": true, "pegs.count": true, "tie-up.count": true, "draft.colours-alone": true,
+	"skein.length": true, "skein.mass": true, "pegs.count": true, "tie-up.count": true, "draft.colours-alone": true, "sample.name": true,
 }
 
 func golden(t *testing.T, file, got string) {

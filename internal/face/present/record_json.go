@@ -125,16 +125,22 @@ func sizeWords(piece string, index int, width bool) string {
 func LearntJSONOf(r *app.Record) []LearntJSON {
 	out := []LearntJSON{}
 	for _, l := range r.Learnt {
-		shape := LearntJSON{
-			Key: l.Key, Path: l.Path, Says: allowanceWords(l.Key), From: l.From.State.String(), To: l.To.State.String(),
-			Value: lostWords(l.Lost()), Typed: l.Typed(), Note: learntNote(l),
-		}
+		shape := learntOf(l.Learnt)
+		shape.Path, shape.Note = l.Path, learntNote(l)
 		if l.Planned != nil {
 			shape.Planned = lostWords(*l.Planned)
 		}
 		out = append(out, shape)
 	}
 	return out
+}
+
+// learntOf says an allowance that two sizes say.
+func learntOf(l app.Learnt) LearntJSON {
+	return LearntJSON{
+		Key: l.Key, Says: allowanceWords(l.Key), From: l.From.State.String(), To: l.To.State.String(),
+		Value: lostWords(l.Lost()), Typed: l.Typed(),
+	}
 }
 
 // allowanceWords say an allowance by its key.

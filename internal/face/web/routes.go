@@ -90,6 +90,7 @@ var routes = []route{
 	{"POST /api/yarns/read", "reads a yarn from its label", (*Server).yarnRead},
 	{"GET /api/documents/{id}/record", "what came of a warp, and what it teaches", (*Server).recorded},
 	{"GET /api/records", "the warps that are finished, with what they teach", (*Server).records},
+	{"GET /api/documents/{id}/samples", "the samples of a yarn, or what they and records say of a warp", (*Server).samples},
 	{"GET /api/weaves", "the catalogue of weaves", (*Server).weaves},
 	{"GET /api/weaves/{weave}", "what a weave is with the values asked for", (*Server).weave},
 	{"GET /api/weaves/{weave}/picture", "it drawn as handbooks print it", (*Server).weavePicture},
