@@ -153,7 +153,7 @@ type Shown struct {
 	Problems *problem.List
 	Origins  []Origin
 	Started  bool
-	Plan     []byte // JSON, its values by the paths that Save takes; nil of a draft
+	Plan     []byte    // JSON, its values by the paths that Save takes; nil of a draft
 	Stock    *Stock    // of a yarn
 	Samples  []Sampled // of a yarn
 }
