@@ -6,6 +6,7 @@ import { counted } from './counted'
 import { warp } from './en_warp'
 import { draft } from './en_draft'
 import { guide } from './en_guide'
+import { new_ } from './en_new'
 import { shelf } from './en_shelf'
 import { terms } from './en_terms'
 
@@ -17,6 +18,7 @@ export const english = {
   shelf,
   draft,
   guide,
+  new_,
   terms,
 
   skip: 'To the page itself',
