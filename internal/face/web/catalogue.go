@@ -65,6 +65,24 @@ func (s *Server) weavePicture(w http.ResponseWriter, r *http.Request) {
 	sent(w, "image/svg+xml", picture)
 }
 
+// weaveCloth answers with the cloth that a weave makes, as dots.
+func (s *Server) weaveCloth(w http.ResponseWriter, r *http.Request) {
+	d, _, list, ok := lookedAt(w, r)
+	if !ok {
+		return
+	}
+	if d == nil {
+		reply(w, http.StatusUnprocessableEntity, refusedJSON{problemsJSON(list)})
+		return
+	}
+	picture, ok := (&app.Pictured{Draft: d}).Cloth()
+	if !ok {
+		refuse(w, http.StatusNotFound, "request.picture")
+		return
+	}
+	sent(w, "image/png", picture)
+}
+
 // weaveIn is a weave of the catalogue that goes onto the shelf.
 type weaveIn struct {
 	Window string            `json:"window"`
