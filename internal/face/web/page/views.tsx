@@ -2,8 +2,16 @@ import type { ComponentChild } from 'preact'
 import { Bench } from './bench/page'
 import { hand } from './bench/hand'
 import { doc } from './doc'
+import { Catalogue } from './drafts/catalogue_page'
+import { readWeaves } from './drafts/catalogue'
+import { DraftPage } from './drafts/draft'
+import { readDraft } from './drafts/open'
+import { Drafts } from './drafts/page'
+import { drafts } from './drafts/shelf'
 import { Nowhere } from './notices'
 import type { Place } from './place'
+import { Records } from './records/page'
+import { records } from './records/records'
 import { WarpPage } from './warp/page'
 import { readWarp } from './warp/read'
 import { words } from './words'
@@ -29,10 +37,10 @@ export const views: Record<Place['page'], View> = {
   yarn: nowhere,
   looms: nowhere,
   loom: nowhere,
-  drafts: nowhere,
-  draft: nowhere,
-  catalogue: nowhere,
-  records: nowhere,
+  drafts: { show: () => <Drafts />, read: () => drafts.read(), title: () => words.draft.heading },
+  draft: { show: () => <DraftPage />, read: (p) => (p.page === 'draft' ? readDraft(p.id) : nothing()), title: nameOf(words.draft.nothingOf) },
+  catalogue: { show: () => <Catalogue />, read: readWeaves, title: () => words.draft.catalogue },
+  records: { show: () => <Records />, read: () => records.read(), title: () => words.draft.records },
   units: nowhere,
   guide: nowhere,
   glossary: nowhere,
