@@ -57,6 +57,7 @@ func (s *Server) weavePicture(w http.ResponseWriter, r *http.Request) {
 		reply(w, http.StatusUnprocessableEntity, refusedJSON{problemsJSON(list)})
 		return
 	}
+	d.Draft.Name = present.Catalogue(r.PathValue("weave")).Name
 	picture, err := sheet.WeaveSample(d)
 	if err != nil {
 		refuse(w, http.StatusNotFound, "request.picture")

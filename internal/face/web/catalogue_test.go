@@ -54,7 +54,7 @@ func TestWeaves(t *testing.T) {
 			}
 		}
 		status, kind, _, data := r.file("/api/weaves/" + w.ID + "/picture")
-		if status != 200 || kind != "image/svg+xml" || !bytes.Contains(data, []byte("<svg")) || len(data) > 1<<20 {
+		if status != 200 || kind != "image/svg+xml" || !bytes.Contains(data, []byte("<svg")) || !bytes.Contains(data, []byte("<title>"+strings.ReplaceAll(w.Name, "&", "&amp;")+"</title>")) || len(data) > 1<<20 {
 			t.Errorf("%s is drawn: %d %s, %d bytes", w.ID, status, kind, len(data))
 		}
 		status, kind, _, data = r.file("/api/weaves/" + w.ID + "/cloth")

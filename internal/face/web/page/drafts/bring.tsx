@@ -16,7 +16,7 @@ export function Bring() {
   }
   return (
     <>
-      <input ref={field} class="hidden" type="file" id="draft-file" multiple tabIndex={-1} aria-hidden="true" aria-label={w.bring} accept=".wif,.toml,.txt,text/plain" onChange={take} />
+      <input ref={field} hidden type="file" id="draft-file" multiple aria-label={w.bring} accept=".wif,.toml,.txt,text/plain" onChange={take} />
       <button type="button" class="plain" aria-disabled={bringing.value} onClick={() => bringing.value || field.current?.click()}>
         {w.bring}
       </button>
@@ -63,9 +63,9 @@ export function ProblemList({ of }: { of: Problem[] }) {
   return (
     <ul class="problem-list" role="list">
       {of.map((p) => (
-        <li key={p.path + p.code + p.says} class={p.severity}>
+        <li key={p.path + p.code + p.says} class={p.severity === 'note' ? 'slight' : ''}>
           <p class="soft path">{[p.path, p.read].filter(Boolean).join(': ')}</p>
-          <p class="sentence">
+          <p class={/^["“]/.test(p.says) ? '' : 'sentence'}>
             {p.says}
             {p.fix ? `: ${p.fix}` : ''}
           </p>

@@ -27,7 +27,7 @@ function Seek() {
   return (
     <div class="tools">
       <form role="search" onSubmit={(event) => event.preventDefault()}>
-        <label for="search">{w.searchWeaves}</label>
+        <label for="search">{words.search}</label>
         <input id="search" type="search" autocomplete="off" spellcheck={false} value={sought.value} onInput={(event) => (sought.value = event.currentTarget.value)} />
       </form>
       <p class="inline-field">
@@ -98,9 +98,11 @@ function WeaveRow({ weave }: { weave: Weave }) {
   const isOpen = open.value === weave.id
   return (
     <li class={isOpen ? 'open' : ''}>
-      <button type="button" class="weave-row" aria-expanded={isOpen} aria-label={weave.name} onClick={() => lookAt(weave.id)}>
-        <img src={`/api/weaves/${weave.id}/cloth`} alt="" width="64" height="64" loading="lazy" />
-        <span class="weave-name">{weave.name}</span>
+      <button type="button" class="weave-row" aria-expanded={isOpen} onClick={() => lookAt(weave.id)}>
+        <span class="weave-cloth">
+          <img src={`/api/weaves/${weave.id}/cloth`} alt="" loading="lazy" />
+        </span>
+        <span class="weave-name">{weave.name}</span>{' '}
         <span class="soft">{w.threads(weave.shafts, weave.treadles)}</span>
       </button>
       {isOpen && <Looked weave={weave} />}

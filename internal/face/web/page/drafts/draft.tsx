@@ -27,17 +27,17 @@ export function DraftPage() {
       <div class="columns wide-left">
         <div>
           <Drawing />
+          <Begin />
           <Make />
           <Group title={w.note}>
-            <Field path="note" label={w.note} hint={w.noteHint} wide />
+            <Field path="note" label={w.noteLabel} hint={w.noteHint} wide />
           </Group>
+          <TakeAlong />
         </div>
         <div>
           <ClothOf />
           <Figures />
           <Told />
-          <Begin />
-          <TakeAlong />
         </div>
       </div>
       <Ways />

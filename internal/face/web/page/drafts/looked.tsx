@@ -19,7 +19,7 @@ export function Looked({ weave }: { weave: Weave }) {
       )}
       <div class="looked-columns">
         <div>
-          <h3>{w.asks}</h3>
+          <h2 class="small-head">{w.asks}</h2>
           {weave.params.length === 0 && <p class="soft">{w.asksNone}</p>}
           {weave.params.map((param) => (
             <ParamField key={param.name} param={param} />
@@ -29,7 +29,7 @@ export function Looked({ weave }: { weave: Weave }) {
         </div>
         <Pictures weave={weave} />
       </div>
-      <h3>{w.facts}</h3>
+      <h2 class="small-head">{w.facts}</h2>
       {wrong.value.length > 0 && <p class="care">{w.oldFacts}</p>}
       <FigureLines of={facts.value} />
       <p class="soft">

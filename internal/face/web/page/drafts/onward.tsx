@@ -49,7 +49,7 @@ export function Begin() {
         </div>
         <div class="field">
           <label for="begin-name">{w.called}</label>
-          <input id="begin-name" type="text" autocomplete="off" placeholder={w.calledHint} value={name.value} onInput={(event) => (name.value = event.currentTarget.value)} />
+          <input id="begin-name" type="text" autocomplete="off" placeholder={kinds.value.find((one) => one.id === as)?.name} value={name.value} onInput={(event) => (name.value = event.currentTarget.value)} />
         </div>
       </div>
       <ProblemList of={wrong.value} />

@@ -12,7 +12,9 @@ export function Records() {
   const empty = items.value !== null && total.value === 0 && !query.value.words
   return (
     <>
-      <h1>{w.records}</h1>
+      <div class="title-row">
+        <h1>{w.records}</h1>
+      </div>
       <p class="soft hint">{w.recordsSays}</p>
       {empty ? <Empty /> : <Found />}
     </>
