@@ -3,6 +3,8 @@ import { Bench } from './bench/page'
 import { hand } from './bench/hand'
 import { doc } from './doc'
 import { Nowhere } from './notices'
+import { Glossary } from './guide/glossary'
+import { Guide, guideTitle, readGuide } from './guide/page'
 import type { Place } from './place'
 import { WarpPage } from './warp/page'
 import { readWarp } from './warp/read'
@@ -34,7 +36,7 @@ export const views: Record<Place['page'], View> = {
   catalogue: nowhere,
   records: nowhere,
   units: nowhere,
-  guide: nowhere,
-  glossary: nowhere,
+  guide: { show: (p) => (p.page === 'guide' ? <Guide part={p.part} /> : null), read: (p) => (p.page === 'guide' ? readGuide(p.part) : nothing()), title: (p) => (p.page === 'guide' ? guideTitle(p.part) : words.guide.title) },
+  glossary: { show: () => <Glossary />, read: nothing, title: () => words.glossary },
   nowhere,
 }
