@@ -53,7 +53,7 @@ export function Meaning({ of, id, onKeyDown }: MeaningProps) {
   )
 }
 
-type LabelProps = { of: string; term?: TermName | undefined; children: string; class?: string }
+type LabelProps = { of: string; term?: TermName | undefined; children: ComponentChildren; class?: string }
 
 // Label is the label of a field. Where its word is a term, the word that is seen opens
 // what it means and stands beside the label, for a label may hold no button.

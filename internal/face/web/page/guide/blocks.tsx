@@ -40,7 +40,7 @@ const Paragraph = ({ text }: { text: string }) => (
 function Items({ of, steps }: { of: readonly string[]; steps?: boolean }) {
   const List = steps ? 'ol' : 'ul'
   return (
-    <List class={steps ? 'steps' : 'items'}>
+    <List class="items">
       {of.map((text) => (
         <li key={text}>
           <Bits text={text} />
@@ -90,7 +90,7 @@ function Picture({ kind, of, says }: { kind: string; of: string; says: string })
   const warp = isDemo(of) ? demos.value[of] : undefined
   if (!warp || !isDemo(of) || missing.value) return null
   return (
-    <figure class={`picture ${kind}`}>
+    <figure class={`picture of-${kind}`}>
       <Link to={{ page: 'warp', id: warp.id, stage: kind === 'board' ? 'dress' : 'cloth' }}>
         <img src={`/api/documents/${warp.id}/picture?of=${kind}&v=${warp.version}`} alt={`${w.demo[of]}: ${w.pictures[kind] ?? ''}`} onError={() => (missing.value = true)} />
       </Link>

@@ -21,7 +21,7 @@ export function TakeUp() {
         <circle key={n} cx={(n + 0.5) * half} cy={n % 2 ? 40 : 60} r={7} class="weft" />
       ))}
       <path d={wave(half, 7.4, picks, 50)} class="end" />
-      <path d={`M${cloth} 34V124`} class="lead" />
+      <path d={`M${cloth} 34V86M${cloth} 106V124`} class="lead" />
       <Says x={0} y={100} soft text={w.takeup.straight} />
       <path d={`M0 116H${cloth}`} class="end" />
       <path d={`M${cloth} 116H${cloth * 1.087}`} class="end lost" />
@@ -32,20 +32,23 @@ export function TakeUp() {
 
 // Cross are two pegs with the ends that cross between them.
 export function Cross() {
-  const ways = [0, 7, 14]
+  const ends = [0, 7, 14]
   return (
     <Drawing title={w.cross.title} height={120}>
-      {ways.map((d) => (
-        <path key={d} d={`M0 ${38 - d / 2}H105C155 ${38 - d / 2} 195 ${82 + d / 2} 245 ${82 + d / 2}H350`} class="end" />
+      {ends.map((d) => (
+        <path key={d} d={crossing(38 - d, 96 - d)} class="end thin" />
       ))}
-      {ways.map((d) => (
-        <path key={d} d={`M0 ${82 + d / 2}H105C155 ${82 + d / 2} 195 ${38 - d / 2} 245 ${38 - d / 2}H350`} class="end other" />
+      {ends.map((d) => (
+        <path key={d} d={crossing(82 + d, 24 + d)} class="end thin other" />
       ))}
       <circle cx={105} cy={60} r={15} class="peg" />
       <circle cx={245} cy={60} r={15} class="peg" />
     </Drawing>
   )
 }
+
+// crossing is an end that passes the first peg at one height and the second at another.
+const crossing = (from: number, to: number): string => `M0 ${from}H105C155 ${from} 195 ${to} 245 ${to}H350`
 
 // Sley are twelve ends in the dents of two reeds, seen from above.
 export function Sley() {

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact'
 import { useId } from 'preact/hooks'
+import { partsOf, raised } from '../typeset'
 
 type Props = { title: string; width?: number; height: number; children: ComponentChildren }
 
@@ -17,10 +18,12 @@ export function Drawing({ title, width = 350, height, children }: Props) {
 
 type SaysProps = { x: number; y: number; at?: 'start' | 'middle' | 'end'; soft?: boolean; text: string; figure?: string }
 
+const set = (text: string): string => partsOf(text).map((part) => ('text' in part ? part.text : raised(part))).join('')
+
 // Says is a text in a drawing; figure is its id in the reckoning.
 export const Says = ({ x, y, at = 'start', soft, text, figure }: SaysProps) => (
   <text x={x} y={y} text-anchor={at} class={soft ? 'soft' : undefined} data-figure={figure}>
-    {text}
+    {set(text)}
   </text>
 )
 

@@ -32,7 +32,7 @@ function SearchTerms({ sought, found, seek }: { sought: string; found: number; s
   return (
     <div class="tools">
       <form role="search" onSubmit={(event) => event.preventDefault()}>
-        <label for="search">{w.searchTerms}</label>
+        <label for="search">{words.search}</label>
         <input id="search" type="search" autocomplete="off" spellcheck={false} value={sought} onInput={(event) => seek(event.currentTarget.value)} />
       </form>
       <p class="count" role="status">

@@ -1,6 +1,8 @@
 import { explain, numbers, open } from '../doc'
 import { Set } from '../figure'
 import type { Line, Section } from '../kinds_doc'
+import { Term } from '../term'
+import { termOfSection } from '../term_at'
 import { words } from '../words'
 
 type Props = { title: string; sections?: string[]; piece?: boolean; but?: string[] }
@@ -35,9 +37,10 @@ export const NoNumbers = () => (
 )
 
 function SectionLines({ section, big }: { section: Section; big: boolean }) {
+  const term = termOfSection(section.id)
   return (
     <>
-      <h3>{section.title}</h3>
+      <h3>{term ? <Term of={term}>{section.title}</Term> : section.title}</h3>
       <ul class={big ? 'lines big' : 'lines'} role="list">
         {section.lines.map((line) => (
           <LineRow key={line.id} line={line} />

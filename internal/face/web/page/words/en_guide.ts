@@ -57,7 +57,6 @@ export const guide = {
 
   // glossary
   glossarySays: 'Each word has one meaning in sley, and it is the trade’s own wherever the trade has one. Where no source is named it is common practice.',
-  searchTerms: 'Search the words',
   terms: (n: number) => counted(n, 'word', 'words'),
   noTerm: (sought: string) => `No word has “${sought}” in it or in what it means.`,
   allTerms: 'Show all words',

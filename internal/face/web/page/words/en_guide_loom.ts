@@ -91,7 +91,7 @@ export const loomParts: readonly Part[] = [
     says: 'reading a label, measuring handspun, what is promised',
     blocks: [
       { head: 'Reading a label' },
-      'Type what the label says, as “8/2 cotton, white” or “Nm 16/2 wool, grey”. sley reads the [count](#count), the fibre and the colour out of it. Where no system is named it takes the one usual for the fibre, and tells which: 8/2 is not the same yarn in cotton and in wool.',
+      'Type what the label says, as “8/2 cotton, white” or “Nm 16/2 wool, grey”. sley reads the [count](#count), the fibre and the colour out of it. Where no system is named it takes the one usual for the fibre, and tells which: 8/2 is not the same yarn in cotton and in wool.',
       {
         pairs: [
           ['[Ne](#ne)', 'cotton: hanks of 840 yards in a pound'],

@@ -62,7 +62,7 @@ export const planParts: readonly Part[] = [
       { head: 'Several pieces' },
       'Pieces come off the loom in the order in which they stand on the page. Say how many of each. The gap is warp left between two pieces for the scissors; the [header](#header) is waste weft at the start. If you mean to sample first, say how much: the towels have 10 in of warp for that.',
       { head: 'What comes of it' },
-      'To the right stands what this comes to. For the towels:',
+      'Beside the sizes stands what they come to. For the towels:',
       {
         of: 'towels',
         figures: [
@@ -80,12 +80,13 @@ export const planParts: readonly Part[] = [
     says: 'yarn, sett, stripes, and how a draft is read',
     blocks: [
       { head: 'Yarn' },
-      'A yarn has a short name, by which stripes and picks call it, a [count](#count) and a fibre. Write the count as the label has it: 3360 yd/lb, 8/2 Ne, Nm 16/2. If there is no label, wrap the yarn around a ruler, or weigh a measured [skein](#skein). See [Yarns](/guide/yarns).',
+      'A yarn has a short name, by which stripes and picks call it, a [count](#count) and a fibre. Write the count as the label has it: 3360 yd/lb, 8/2 Ne, Nm 16/2. If there is no label, wrap the yarn around a ruler, or weigh a measured [skein](#skein). See [Yarns](/guide/yarns).',
       { head: 'Sett' },
       'The [sett](#sett) decides what kind of cloth it will be. sley shows what several rules advise, each with its source. They do not agree, and need not: they say where to start sampling. The towels are set at 24 [epi](#epi) in point twill.',
       { head: 'Stripes' },
       'Stripes are written as a weaver says them, from the left: a yarn and how many ends of it. Brackets hold what comes again, and “x fill” means as often as there is room. The towels have “white 36, blue 12, (white 6) x fill, white 7, blue 12, white 36”.',
       { picture: 'ribbon', of: 'towels', says: 'The stripes of the towels, to scale.' },
+      { picture: 'draft', of: 'towels', says: 'The draft of the towels, as sley draws it.' },
       'The threading, (1 2 3 4 3 2) x fill, 1, can end only after a whole point. So sley tells which numbers of [ends](#end) lie below and above the width you asked for, and what each finishes at:',
       {
         of: 'towels',
@@ -101,7 +102,6 @@ export const planParts: readonly Part[] = [
       { head: 'Reading a draft' },
       { drawing: 'draft', says: 'A point twill: threading above, tie-up in the corner, treadling at the side. Between them, a cell is filled where the warp is on top.' },
       'Take one [pick](#pick), the level row marked in the drawing. The mark in the [treadling](#treadling) says which [treadle](#treadle) is pressed. Follow that treadle up to the [tie-up](#tie-up): it moves shafts 2 and 3. Every [end](#end) that the [threading](#threading) has on shaft 2 or 3 comes up, and its cell in that row of the [drawdown](#drawdown) is filled.',
-      { picture: 'draft', of: 'towels', says: 'The draft of the towels, as sley draws it.' },
       'A draft can be taken from the [shelf](/drafts), made from the [catalogue](/drafts/catalogue), or written out.',
     ],
   },
