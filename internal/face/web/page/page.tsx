@@ -51,7 +51,7 @@ function Shown({ place, show, read, title }: ShownProps) {
   useEffect(() => {
     if (moves > 0 || place.page === 'glossary') toBeginning()
   }, [moves])
-  return <div class={`page ${place.page}`}>{show()}</div>
+  return <div class={`page page-${place.page}`}>{show()}</div>
 }
 
 // toBeginning takes the window and the keyboard to where a page begins, or to the place on

@@ -15,7 +15,7 @@ const w = words.warp
 // Allowances are what the cloth loses, each in the form the weaver writes it.
 export function Allowances() {
   const all = numbers.value?.allowances ?? []
-  const stands = (a: Allowance) => a.origin !== 'none' || a.typed !== '' || edit.value?.value[a.path] !== undefined
+  const stands = (a: Allowance) => (a.origin !== 'none' && a.origin !== 'reckoned') || a.typed !== '' || edit.value?.value[a.path] !== undefined
   const unsaid = all.filter((a) => !stands(a))
   return (
     <Group title={w.allowances} says={w.allowancesSays} term="allowance">
