@@ -91,10 +91,8 @@ func TestYarnPage(t *testing.T) {
 	tab.Says("short")
 	write(tab, "sample-name", "2/2 twill, fulled")
 	tab.Click("Add the sample")
-	at := func(key string) string { return `field-samples__342_2_472_32twill_44_32fulled_34_` + key }
-	_ = at
 	tab.Says("Remove sample 2/2 twill, fulled")
-	for _, said := range []file{{"on-loom", "30 cm"}, {"washed", "24 cm"}} {
+	for _, said := range [][2]string{{"on-loom", "30 cm"}, {"washed", "24 cm"}} {
 		name := `samples."2/2 twill, fulled".` + said[0]
 		tab.Wait("document.getElementsByName(" + browsing.Quote(name) + ").length === 1")
 		tab.Do("document.getElementsByName(" + browsing.Quote(name) + ")[0].focus()")

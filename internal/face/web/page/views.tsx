@@ -12,6 +12,8 @@ import { copied } from './new/copies'
 import { readNew } from './new/form'
 import { NewPage } from './new/page'
 import { Nowhere } from './notices'
+import { Glossary } from './guide/glossary'
+import { Guide, guideTitle, readGuide } from './guide/page'
 import type { Place } from './place'
 import { Records } from './records/page'
 import { records } from './records/records'
@@ -53,7 +55,7 @@ export const views: Record<Place['page'], View> = {
   draft: { show: () => <DraftPage />, read: (p) => (p.page === 'draft' ? readDraft(p.id) : nothing()), title: nameOf(words.draft.nothingOf) },
   catalogue: { show: () => <Catalogue />, read: readWeaves, title: () => words.draft.catalogue },
   records: { show: () => <Records />, read: () => records.read(), title: () => words.draft.records },
-  guide: nowhere,
-  glossary: nowhere,
+  guide: { show: (p) => (p.page === 'guide' ? <Guide part={p.part} /> : null), read: (p) => (p.page === 'guide' ? readGuide(p.part) : nothing()), title: (p) => (p.page === 'guide' ? guideTitle(p.part) : words.guide.title) },
+  glossary: { show: () => <Glossary />, read: nothing, title: () => words.glossary },
   nowhere,
 }
