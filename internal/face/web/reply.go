@@ -53,7 +53,9 @@ var statuses = map[string]int{
 // fail answers what could not be done.
 func (s *Server) fail(w http.ResponseWriter, r *http.Request, err error) {
 	if r.Context().Err() != nil {
-		return // nobody is there any more
+		// Nobody is there any more, or the server ends: an answer that holds nothing would
+		// be taken for one.
+		panic(http.ErrAbortHandler)
 	}
 	var t *record.Trouble
 	if !errors.As(err, &t) {

@@ -103,7 +103,7 @@ export function About({ id, hint, wrong }: { id: string; hint: string | undefine
 }
 
 // read is what was typed as the document has it: a whole number bare, no text as nothing.
-function read(text: string, number: boolean | undefined): Json {
+export function read(text: string, number: boolean | undefined): Json {
   if (text.trim() === '') return null
   return number && /^\s*\d{1,9}\s*$/.test(text) ? Number(text) : text
 }

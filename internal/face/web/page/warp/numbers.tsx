@@ -1,5 +1,5 @@
 import { doc, find, numbers, seek, valueAt } from '../doc'
-import { Choice, Field, Group, Problems, setNow } from '../field'
+import { Choice, Field, Group, Problems, read, setNow } from '../field'
 import { Set } from '../figure'
 import type { Problem } from '../kinds'
 import { Link } from '../link'
@@ -141,7 +141,7 @@ function FoundIt() {
   const found = numbers.value?.found
   if (!found) return null
   const take = () => {
-    setNow(found.what, found.typed)
+    setNow(found.what, read(found.typed, true))
     seek(null)
   }
   return (
