@@ -51,7 +51,7 @@ func recordAdvice(r record.Reader, id record.ID, plan *warp.Plan) ([]Advised, er
 func finishedIn(r record.Reader, fibre yarn.Fibre) ([]record.Document, error) {
 	var out []record.Document
 	for _, name := range append([]string{fibre.Name}, fibre.Aliases...) {
-		found, _, err := r.List(record.Query{Kind: record.Warp, Finished: true, Words: name, Most: mostListed})
+		found, _, err := r.List(record.Query{Kind: record.Warp, Stage: record.Done, Words: name, Most: mostListed})
 		if err != nil {
 			return nil, err
 		}

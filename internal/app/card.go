@@ -32,6 +32,8 @@ type Card struct {
 	record.Document
 	Units   ListUnits
 	Figures []reckon.Node
+	Fibre   string      // of a warp: what its main yarn is of, as it was typed
+	Woven   int         // of a warp: the pick that was woven last
 	Colour  yarn.Colour // of a yarn
 	Takes   []Take      // of a warp: what it takes of the yarns of the shelf
 	Shed    string      // of a loom, as the trade names it; empty where it is not said
@@ -43,11 +45,13 @@ type ListUnits struct {
 	Metric bool       `json:"metric"`
 	Said   warp.Units `json:"said"`
 	Bench  qty.Length `json:"bench_nm"`
+	Book   warp.Units `json:"-"` // what the book shows where the document says nothing
 }
 
 // listed is how the figures of a card are kept.
 type listed struct {
 	Units   ListUnits      `json:"units"`
+	Fibre   string         `json:"fibre,omitempty"`
 	Figures []listedFigure `json:"figures"`
 	Colour  string         `json:"colour,omitempty"`
 	Takes   []listedTake   `json:"takes,omitempty"`
@@ -80,7 +84,8 @@ func cardOf(d record.Document) Card {
 	if json.Unmarshal(d.Facts.Figures, &l) != nil {
 		return c
 	}
-	c.Units, c.Takes, c.Shed, c.Reeds = l.Units, takesOf(l.Takes), l.Shed, l.Reeds
+	c.Units, c.Fibre = l.Units, l.Fibre
+	c.Takes, c.Shed, c.Reeds = takesOf(l.Takes), l.Shed, l.Reeds
 	c.Colour, _ = yarn.ParseColour(l.Colour) // none, where none was said
 	for _, f := range l.Figures {
 		is, ok := new(big.Rat).SetString(f.Is)
@@ -147,7 +152,10 @@ func (b *body) warpFacts(f *record.Facts) []string {
 
 func listedOf(result *reckon.Result) (ListUnits, []listedFigure) {
 	plan := result.Plan
-	l := listed{Units: ListUnits{reckon.MetricPlan(plan), plan.Units, plan.Rounding.Bench.Is}}
+	l := listed{Units: ListUnits{Metric: reckon.MetricPlan(plan), Said: plan.Units, Bench: plan.Rounding.Bench.Is}}
+	if y, ok := plan.MainYarn(); ok {
+		l.Fibre = y.Composition.Typed
+	}
 	for _, row := range warpFigures {
 		for _, id := range row {
 			if n, ok := result.Node(id); ok {

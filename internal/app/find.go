@@ -20,12 +20,31 @@ func (s *Studio) List(ctx context.Context, q record.Query) (cards []Card, total 
 	err = s.read(ctx, func(r record.Reader) error {
 		found, n, err := r.List(q)
 		total = n
-		for _, d := range found {
-			cards = append(cards, cardOf(d))
+		if err == nil {
+			cards, err = cardsOf(r, found)
 		}
 		return err
 	})
 	return cards, total, err
+}
+
+// cardsOf reads what a list shows of documents, of warps with how far they are woven.
+func cardsOf(r record.Reader, found []record.Document) (cards []Card, err error) {
+	units, err := unitsOf(r)
+	if err != nil {
+		return nil, err
+	}
+	for _, d := range found {
+		c := cardOf(d)
+		c.Units.Book = units
+		if c.Facts.Stage == record.OnTheWay || c.Facts.Stage == record.Done {
+			if c.Woven, err = wovenOf(r, d.ID); err != nil {
+				return nil, err
+			}
+		}
+		cards = append(cards, c)
+	}
+	return cards, nil
 }
 
 // Counts counts the documents of the book that were not removed.
@@ -153,8 +172,8 @@ type Shown struct {
 	Problems *problem.List
 	Origins  []Origin
 	Started  bool
-	Plan     []byte    // JSON, its values by the paths that Save takes; nil of a draft
 	Stock    *Stock    // of a yarn
+	Plan     []byte    // JSON, its values by the paths that Save takes; nil of a draft
 	Samples  []Sampled // of a yarn
 }
 
@@ -164,6 +183,9 @@ func shown(r record.Reader, id record.ID) (*Shown, error) {
 		return nil, err
 	}
 	out := &Shown{Card: cardOf(d), Note: b.Note, Origins: b.Origins, Problems: b.problems(d.Kind)}
+	if out.Units.Book, err = unitsOf(r); err != nil {
+		return nil, err
+	}
 	if out.Text, err = b.readable(d.Kind); err != nil {
 		return nil, err
 	}
@@ -172,7 +194,9 @@ func shown(r record.Reader, id record.ID) (*Shown, error) {
 	}
 	switch d.Kind {
 	case record.Warp:
-		_, out.Started, err = started(r, id)
+		if _, out.Started, err = started(r, id); err == nil {
+			out.Woven, err = wovenOf(r, id)
+		}
 	case record.Yarn:
 		out.Samples = b.samples()
 		out.Stock, err = stockOf(r, id, b)

@@ -98,9 +98,14 @@ func conditions(q record.Query, f found) (string, []any) {
 		where += " AND d.weave = ?"
 		args = append(args, q.Weave)
 	}
-	if q.Finished {
-		where += " AND d.stage = ?"
+	switch q.Stage {
+	case "":
+	case record.InHand:
+		where += " AND d.stage <> ?"
 		args = append(args, record.Done)
+	default:
+		where += " AND d.stage = ?"
+		args = append(args, q.Stage)
 	}
 	switch {
 	case f.ids != "":

@@ -30,14 +30,7 @@ func (r *run) prepare() {
 // warpYarn gives the yarn that most of the warp is planned in: the one named,
 // else the first of the stripes, else the only one.
 func (r *run) warpYarn() (*yarn.Yarn, bool) {
-	name := r.plan.Warp.Yarn
-	if names := r.plan.Warp.Stripes.Names(); name == "" && len(names) > 0 {
-		name = names[0]
-	}
-	if name == "" && len(r.plan.Yarns) > 0 {
-		return &r.plan.Yarns[0], true
-	}
-	return r.plan.YarnNamed(name)
+	return r.plan.MainYarn()
 }
 
 // MetricPlan reports whether a plan is written in metric units: as it says, or

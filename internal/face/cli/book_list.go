@@ -52,7 +52,9 @@ func listFlags(c *cobra.Command, q *record.Query) {
 	f.IntVar(&q.MostTreadles, "treadles", 0, "drafts of at most so many treadles")
 	f.IntVar(&q.MostFloat, "float", 0, "drafts whose longest float is at most so many threads")
 	f.StringVar(&q.Weave, "weave", "", "drafts of a weave, such as twill")
+	f.StringVar(&q.Stage, "stage", "", "warps in hand, or finished: "+record.InHand+", "+record.Done)
 	must(c.RegisterFlagCompletionFunc("weave", fixed(app.DraftWeaves())))
+	must(c.RegisterFlagCompletionFunc("stage", fixed([]string{record.InHand, record.Done})))
 }
 
 func kindsWords() []string {
@@ -108,6 +110,12 @@ func (d desk) list(ctx context.Context, args []string, q record.Query) error {
 // so, or all.
 func kindsAsked(args []string, q record.Query) ([]record.Kind, error) {
 	drafts := q.MostShafts != 0 || q.MostTreadles != 0 || q.MostFloat != 0 || q.Weave != ""
+	if q.Stage != "" && (drafts || q.Stage != record.InHand && q.Stage != record.Done || len(args) > 0 && args[0] != present.KindNames(record.Warp) && args[0] != present.KindName(record.Warp)) {
+		return nil, stop{code: exitUsage, err: fmt.Errorf("--stage lists warps: %s or %s", record.InHand, record.Done)}
+	}
+	if q.Stage != "" {
+		return []record.Kind{record.Warp}, nil
+	}
 	if min(q.MostShafts, q.MostTreadles, q.MostFloat) < 0 {
 		return nil, stop{code: exitUsage, err: fmt.Errorf("--shafts, --treadles and --float take a number from 1")}
 	}

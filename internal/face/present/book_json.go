@@ -30,6 +30,9 @@ type CardJSON struct {
 	Errors       int         `json:"errors"`
 	Warnings     int         `json:"warnings"`
 	Figures      []NodeJSON  `json:"figures"`
+	Cloth        string      `json:"cloth,omitempty"`
+	Next         string      `json:"next,omitempty"`
+	Woven        int         `json:"woven,omitempty"`
 }
 
 // CardJSONOf gives the shape of a document in a list.
@@ -41,6 +44,8 @@ func CardJSONOf(c app.Card) CardJSON {
 		Treadles: f.Treadles, Ends: f.Ends, Picks: f.Picks, LongestFloat: f.LongestFloat, Shed: c.Shed, Reeds: c.Reeds,
 		Errors: f.Errors, Warnings: f.Warnings, Figures: []NodeJSON{},
 	}
+	out.Cloth, out.Woven = ClothOf(c), c.Woven
+	out.Next, _ = NextOf(c)
 	u := unitsOfCard(c.Units)
 	for _, n := range c.Figures {
 		out.Figures = append(out.Figures, u.nodeJSON(n))

@@ -58,3 +58,15 @@ var defaultPaths = map[string]string{
 	"sett.working": "warp.sett",
 	"tie-on":       "loom.waste.tie-on",
 }
+
+// unitsAsTyped is what figures are shown in where the book says nothing.
+const unitsAsTyped = "as each plan was typed"
+
+// The words of what there is to do next, and of a cloth in a list.
+const (
+	nextDress   = "print the sheets, then wind the warp"
+	nextBegin   = "dress the loom and begin to weave"
+	nextPick    = "weave on from pick {pick}"
+	nextFinish  = "cut it off, wash it and measure it"
+	shaftsWords = "{n} shafts"
+)

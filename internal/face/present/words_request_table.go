@@ -11,6 +11,8 @@ var requestWords = map[string][2]string{
 	"request.query":        {"a value behind the question mark cannot be read", "see docs/api.md"},
 	"request.document":     {"there is no such document", "look for it in its list"},
 	"request.weave":        {"the catalogue has no such weave", "look for it in the list of weaves"},
-	"request.picture":      {"there is nothing to be drawn", "put right what is wrong with the draft first"},
+	"request.picture":      {"there is nothing of it to draw", "see what the document says of it: a draft for its drawing, yarns and a draft for its cloth, pegs for its board"},
+	"request.change":       {"the draft cannot be changed so", "see docs/drafts.md for the changes that there are"},
+	"request.sheet":        {"there is no such page of its sheets", "ask for sheets that the plan has, and a page that they have"},
 	"request.route":        {"there is nothing at this address", "go back to the first page"},
 }

@@ -84,6 +84,7 @@ const (
 	wordFloatBehind  = "one behind"
 	wordPointedAt    = "pointed at"
 	wordPart         = "{name}: ends {from} to {to}, picks {first} to {last}"
+	wordFirstOf      = "the first {ends} of {of} ends and {picks} of {all} picks"
 	wordClothOnly    = "This draft is too large to be drawn thread by thread: here is its cloth alone."
 	wordTooLarge     = "The draft is too large for this page: sley draft draw puts it on several."
 	wordAsWritten    = "As written"

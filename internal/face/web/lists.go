@@ -80,19 +80,34 @@ func window(name string) string {
 
 // cardJSON is a row of a list.
 type cardJSON struct {
-	ID       record.ID    `json:"id"`
-	Name     string       `json:"name"`
-	Version  int          `json:"version"`
-	Stage    string       `json:"stage,omitempty"`
-	Weave    string       `json:"weave,omitempty"`
-	Demo     bool         `json:"demo"`
-	Removed  bool         `json:"removed,omitempty"`
-	Changed  time.Time    `json:"changed"`
-	Shafts   int          `json:"shafts,omitempty"`
-	Treadles int          `json:"treadles,omitempty"`
-	Float    int          `json:"float,omitempty"`
-	Figures  []figureJSON `json:"figures"`
-	Problems int          `json:"problems"`
+	ID       record.ID     `json:"id"`
+	Name     string        `json:"name"`
+	Version  int           `json:"version"`
+	Stage    string        `json:"stage,omitempty"`
+	Weave    string        `json:"weave,omitempty"`
+	Demo     bool          `json:"demo"`
+	Removed  bool          `json:"removed,omitempty"`
+	Changed  time.Time     `json:"changed"`
+	Shafts   int           `json:"shafts,omitempty"`
+	Treadles int           `json:"treadles,omitempty"`
+	Float    int           `json:"float,omitempty"`
+	Figures  []figureJSON  `json:"figures"`
+	Problems int           `json:"problems"`
+	Cloth    string        `json:"cloth,omitempty"`
+	Next     *nextJSON     `json:"next,omitempty"`
+	Progress *progressJSON `json:"progress,omitempty"`
+}
+
+// nextJSON is what there is to do next with a warp, and at which of its stages.
+type nextJSON struct {
+	Says  string `json:"says"`
+	Stage string `json:"stage"`
+}
+
+// progressJSON is how many picks of a warp are woven, of how many; 0 where that is not known.
+type progressJSON struct {
+	Done int `json:"done"`
+	Of   int `json:"of"`
 }
 
 type figureJSON struct {
@@ -106,6 +121,13 @@ func cardOf(c app.Card) cardJSON {
 		ID: c.ID, Name: c.Name, Version: c.Version, Stage: present.StageOf(c.Facts.Stage), Weave: c.Facts.Weave, Demo: c.Demo,
 		Removed: c.Removed, Changed: c.Changed, Shafts: c.Facts.Shafts, Treadles: c.Facts.Treadles,
 		Float: c.Facts.LongestFloat, Figures: []figureJSON{}, Problems: c.Facts.Errors,
+	}
+	out.Cloth = present.ClothOf(c)
+	if says, stage := present.NextOf(c); stage != "" {
+		out.Next = &nextJSON{says, stage}
+	}
+	if c.Woven > 0 {
+		out.Progress = &progressJSON{c.Woven, c.Facts.Picks}
 	}
 	for _, f := range present.CardFigures(c) {
 		out.Figures = append(out.Figures, figureJSON{f.ID, f.Label, f.Value})
@@ -146,6 +168,9 @@ func queryOf(r *http.Request, kind record.Kind) (record.Query, bool) {
 	get := r.URL.Query()
 	q := record.Query{Kind: kind, Words: get.Get("words"), Weave: get.Get("weave"), Removed: get.Get("removed") == "true"}
 	ok := true
+	if q.Stage = get.Get("stage"); q.Stage != "" {
+		ok = kind == record.Warp && (q.Stage == record.InHand || q.Stage == record.Done)
+	}
 	for name, to := range map[string]*int{
 		"shafts": &q.MostShafts, "treadles": &q.MostTreadles, "float": &q.MostFloat, "most": &q.Most,
 	} {

@@ -23,7 +23,8 @@ func TestLoomWithAllItHas(t *testing.T) {
 	at := "/api/documents/" + itoa(added.ID)
 	var changed answered
 	status = r.ask("POST", at+"/changes", map[string]any{"base": 1, "window": "w", "set": []any{
-		set("reeds[1]", "12 dpi"), set("reeds[2]", "50/10 cm"), map[string]any{"path": "reeds[0]"},
+		set("reeds[1]", "12 dpi"), set("reeds[2]", "50/10 cm"),
+		map[string]any{"path": "reeds[0]"},
 		set("heddles[0]", 150), set("waste.back", "5 in"), set("winding.pegs[3]", "end 0 in, 40 in"), set("shed", "countermarch"),
 	}}, &changed)
 	if status != 200 || len(changed.Problems) != 0 {

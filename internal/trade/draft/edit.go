@@ -152,3 +152,11 @@ func (d *Draft) otherLifts() *Draft {
 	}
 	return c
 }
+
+// First gives the draft with no more than its first ends and picks.
+func (d *Draft) First(ends, picks int) *Draft {
+	if d.Ends() <= ends && d.Picks() <= picks {
+		return d
+	}
+	return d.DeleteEnds(ends, d.Ends()).DeletePicks(picks, d.Picks())
+}

@@ -100,11 +100,10 @@ type Query struct {
 	Kind    Kind
 	Words   string // every word, or its beginning, is in the name or the words
 	Removed bool   // those that were removed, instead of those that were not
-	// Of warps: only those that are finished.
-	Finished bool
 	// Of drafts; 0: any.
 	MostShafts, MostTreadles, MostFloat int
 	Weave                               string
+	Stage                               string // of warps: Done, or InHand for all others; empty: any
 	After                               []byte // the Sort of the last one before
 	AfterID                             ID     // and its ID
 	Most                                int    // how many at most, at least 1
@@ -117,6 +116,9 @@ const (
 	OnTheWay = "woven"   // picks were woven
 	Done     = "finished"
 )
+
+// InHand is the stages before Done, where a list is asked for.
+const InHand = "hand"
 
 // StagePlanned is the stage that a new document has: warps are planned, others have none.
 func StagePlanned(k Kind) string {

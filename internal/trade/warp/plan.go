@@ -188,6 +188,19 @@ func (p *Plan) YarnNamed(name string) (*yarn.Yarn, bool) {
 	return nil, false
 }
 
+// MainYarn gives the yarn that most of the warp is planned in: the one named, else the
+// first of the stripes, else the first of all.
+func (p *Plan) MainYarn() (*yarn.Yarn, bool) {
+	name := p.Warp.Yarn
+	if names := p.Warp.Stripes.Names(); name == "" && len(names) > 0 {
+		name = names[0]
+	}
+	if name == "" && len(p.Yarns) > 0 {
+		return &p.Yarns[0], true
+	}
+	return p.YarnNamed(name)
+}
+
 // MainPiece is the first kind of piece that has the order of picks of the weft; 0 where
 // none has.
 func (p *Plan) MainPiece() int {

@@ -34,15 +34,15 @@ func TestListsFilter(t *testing.T) {
 		shelf(t, b)
 		var all []record.Document
 		read(t, b, func(r record.Reader) (err error) { all, err = r.All(); return err })
-		for i := range 3 * 3 * 3 * 3 * 2 * 2 {
+		for i := range 3 * 3 * 3 * 3 * 2 * 3 {
 			q := record.Query{
 				Kind: record.Draft, MostShafts: i % 3 * 3, MostTreadles: i / 3 % 3 * 2, MostFloat: i / 9 % 3 * 2,
-				Weave: []string{"", "twill", "lace"}[i/27%3], Removed: i/81%2 == 1, Finished: i/162 == 1, Most: 100,
+				Weave: []string{"", "twill", "lace"}[i/27%3], Removed: i/81%2 == 1, Stage: []string{"", record.Done, record.InHand}[i/162], Most: 100,
 			}
 			want := map[string]bool{}
 			for _, d := range all {
 				f := d.Facts
-				if d.Kind == record.Draft && d.Removed == q.Removed && (q.Weave == "" || q.Weave == f.Weave) && (!q.Finished || f.Stage == record.Done) &&
+				if d.Kind == record.Draft && d.Removed == q.Removed && (q.Weave == "" || q.Weave == f.Weave) && (q.Stage == "" || q.Stage == f.Stage || q.Stage == record.InHand && f.Stage != record.Done) &&
 					(q.MostShafts == 0 || f.Shafts > 0 && f.Shafts <= q.MostShafts) &&
 					(q.MostTreadles == 0 || f.Treadles <= q.MostTreadles) &&
 					(q.MostFloat == 0 || f.LongestFloat > 0 && f.LongestFloat <= q.MostFloat) {

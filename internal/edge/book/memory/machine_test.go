@@ -198,7 +198,7 @@ func (m *machine) list(r *rapid.T) {
 		Words:      rapid.OneOf(rapid.SampledFrom(append(someNames, "tu", "tow")), rapid.String()).Draw(r, "words"),
 		MostShafts: few("shafts"), MostTreadles: few("treadles"), MostFloat: few("float"),
 		Weave: rapid.SampledFrom([]string{"", "", "plain"}).Draw(r, "weave"), Most: few("most"), AfterID: record.ID(few("after")),
-		Finished: rapid.Bool().Draw(r, "finished"),
+		Stage: rapid.SampledFrom([]string{"", record.Done, record.InHand}).Draw(r, "stage"),
 	}
 	q.After = rapid.SampledFrom([][]byte{nil, {}, {1}, {2, 0}}).Draw(r, "after key")
 	var docs [2][]record.Document

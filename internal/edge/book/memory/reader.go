@@ -121,7 +121,7 @@ func byName(a, b document) int {
 func (d document) is(q record.Query) bool {
 	return d.Kind == q.Kind && d.Removed == q.Removed && d.has(q.Words) &&
 		(q.Weave == "" || d.Facts.Weave == q.Weave) &&
-		(!q.Finished || d.Facts.Stage == record.Done) &&
+		(q.Stage == "" || d.Facts.Stage == q.Stage || q.Stage == record.InHand && d.Facts.Stage != record.Done) &&
 		within(d.Facts.Shafts, 1, q.MostShafts) && within(d.Facts.Treadles, 0, q.MostTreadles) &&
 		within(d.Facts.LongestFloat, 1, q.MostFloat)
 }

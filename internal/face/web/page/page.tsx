@@ -54,7 +54,7 @@ function Shown({ place, show, read, title }: ShownProps) {
     scrollTo(0, 0)
     main?.focus({ preventScroll: true })
   }, [moves])
-  return <div class={`page ${place.page}`}>{show()}</div>
+  return <div class={`page page-${place.page}`}>{show()}</div>
 }
 
 // onKey leaves undo to the field while one is typed in.

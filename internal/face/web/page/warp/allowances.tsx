@@ -13,7 +13,7 @@ const w = words.warp
 // Allowances are what the cloth loses, each in the form the weaver writes it.
 export function Allowances() {
   const all = numbers.value?.allowances ?? []
-  const stands = (a: Allowance) => a.origin !== 'none' || a.typed !== '' || edit.value?.value[a.path] !== undefined
+  const stands = (a: Allowance) => (a.origin !== 'none' && a.origin !== 'reckoned') || a.typed !== '' || edit.value?.value[a.path] !== undefined
   const unsaid = all.filter((a) => !stands(a))
   return (
     <Group title={w.allowances} says={w.allowancesSays}>
@@ -63,10 +63,9 @@ function AllowanceRow({ of }: { of: Allowance }) {
 }
 
 function aboutOf(of: Allowance): string {
-  const parts = [w.between(of.from, of.to)]
-  if (of.origin === 'default') parts.push(w.default_)
+  const parts = of.origin === 'default' ? [w.default_] : []
   if (of.usual) parts.push(w.usually(of.usual))
-  return parts.join('; ')
+  return parts.length > 0 ? parts.join('; ') : w.between(of.from, of.to)
 }
 
 // Choices are other readings of what is written, and what she has measured before.
