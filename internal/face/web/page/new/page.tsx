@@ -27,13 +27,13 @@ export function NewPage() {
 
 function FromKind() {
   const all = kinds.value
-  const chosen = all?.find((kind) => kind.id === form.value.kind)
+  const chosen = all?.find((kind) => kind.id === form.value.kind) ?? all?.[0]
   return (
     <form
       class="columns from-kind"
       onSubmit={(event) => {
         event.preventDefault()
-        if (chosen) void begin()
+        if (chosen) void begin(chosen.id)
       }}
     >
       <fieldset>
@@ -42,15 +42,15 @@ function FromKind() {
         {all ? (
           <ul class="kinds" role="list">
             {all.map((kind) => (
-              <KindRow key={kind.id} kind={kind} />
+              <KindRow key={kind.id} kind={kind} chosen={kind === chosen} />
             ))}
           </ul>
         ) : (
           <p class="soft">{words.reading}</p>
         )}
       </fieldset>
-      <div class="answers" aria-live="polite">
-        {chosen ? <Chosen kind={chosen} /> : <Unchosen />}
+      <div class="answers">
+        {chosen && <Chosen kind={chosen} />}
       </div>
     </form>
   )
@@ -69,12 +69,12 @@ function UnitsChoice() {
   )
 }
 
-function KindRow({ kind }: { kind: Kind }) {
+function KindRow({ kind, chosen }: { kind: Kind; chosen: boolean }) {
   const piece = kind.pieces[0]
   return (
     <li>
       <label class="figure">
-        <input type="radio" name="kind" value={kind.id} checked={form.value.kind === kind.id} onChange={() => say({ kind: kind.id })} />
+        <input type="radio" name="kind" value={kind.id} checked={chosen} onChange={() => say({ kind: kind.id })} />
         <span class="says">{kind.name}</span>
         <span class="leader" aria-hidden="true" />
         <span class="value">{piece && <Set text={n.size(piece.length, piece.width)} />}</span>
@@ -82,13 +82,6 @@ function KindRow({ kind }: { kind: Kind }) {
     </li>
   )
 }
-
-const Unchosen = () => (
-  <>
-    <h2>{n.unchosen}</h2>
-    <p class="soft">{n.unchosenSays}</p>
-  </>
-)
 
 function Chosen({ kind }: { kind: Kind }) {
   const now = form.value

@@ -80,12 +80,14 @@ function YarnRow({ yarn }: { yarn: Shelved }) {
   return (
     <tr role="row">
       <th scope="row" role="rowheader">
-        <Swatch colour={yarn.colour} class="large" />
-        <span class="called">
-          <Link to={{ page: 'yarn', id: yarn.id }} class="quiet">
-            {yarn.name}
-          </Link>
-          {(yarn.demo || yarn.problems > 0) && <Remark yarn={yarn} />}
+        <span class="yarn-of">
+          <Swatch colour={yarn.colour} class="large" />
+          <span class="called">
+            <Link to={{ page: 'yarn', id: yarn.id }} class="quiet">
+              {yarn.name}
+            </Link>
+            {(yarn.demo || yarn.problems > 0) && <Remark yarn={yarn} />}
+          </span>
         </span>
       </th>
       <td role="cell">
