@@ -1,5 +1,6 @@
 import { Problems } from '../field'
 import { Set } from '../figure'
+import type { Figure } from '../kinds'
 import { FigureLines } from '../shelf/lines'
 import { Select, Text } from '../shelf/inputs'
 import { words } from '../words'
@@ -83,13 +84,17 @@ function KindRow({ kind, chosen }: { kind: Kind; chosen: boolean }) {
   )
 }
 
+// usualOf are the usual figures of a kind, each with the range that is usual.
+const usualOf = (kind: Kind): Figure[] =>
+  kind.usual.filter((figure) => figure.id !== 'source').map((figure) => (figure.note ? { ...figure, note: words.warp.usually(figure.note) } : figure))
+
 function Chosen({ kind }: { kind: Kind }) {
   const now = form.value
   return (
     <>
       <h2 class="sentence">{kind.name}</h2>
       <p class="soft sentence">{kind.says}</p>
-      <FigureLines of={kind.usual.filter((figure) => figure.id !== 'source')} />
+      <FigureLines of={usualOf(kind)} />
       <p class="soft">{n.usualSays(kind.usual.find((figure) => figure.id === 'source')?.value ?? '')}</p>
       <div class="fields">
         <Text id="new-name" label={n.name} placeholder={kind.name} value={now.name} set={(name) => say({ name })} />

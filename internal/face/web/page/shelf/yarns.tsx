@@ -111,11 +111,7 @@ function YarnRow({ yarn }: { yarn: Shelved }) {
 }
 
 // Of is the head of a column where the table is too narrow to have any.
-const Of = ({ name }: { name: string }) => (
-  <span class="of" aria-hidden="true">
-    {name}
-  </span>
-)
+const Of = ({ name }: { name: string }) => <span class="of">{name}</span>
 
 function Remark({ yarn }: { yarn: Shelved }) {
   return (

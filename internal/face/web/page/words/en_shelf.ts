@@ -43,6 +43,8 @@ export const shelf = {
   handspun: 'spun by hand',
   wraps: 'Wraps',
   wrapsHint: 'with their kind: 28 wpi touching',
+  wrapsCounted: 'Wraps counted',
+  wrapsOver: 'Over what length',
   wrapsKind: 'How close',
   wrapKinds: [
     ['loose', 'loose, with gaps'],
@@ -159,6 +161,6 @@ export const shelf = {
   unitOf: { length: 'Sizes', yarn: 'Lengths of yarn', weight: 'Weights', density: 'Setts and picks', count: 'Counts of yarn' },
   unitSays: {
     in: 'inches', cm: 'centimetres', yd: 'yards', m: 'metres', oz: 'ounces', lb: 'pounds', g: 'grams', kg: 'kilograms',
-    '/in': 'threads in an inch', '/cm': 'threads in a centimetre', '/10cm': 'threads in 10 cm',
+    '/in': 'per inch', '/cm': 'per centimetre', '/10cm': 'per 10 cm',
   } as Record<string, string>,
 }
