@@ -173,7 +173,7 @@ type Shown struct {
 	Origins  []Origin
 	Started  bool
 	Stock    *Stock    // of a yarn
-	Plan     []byte    // JSON, its values by the paths that Save takes; nil of a draft
+	Plan     []byte    // JSON, its values by the paths that Save takes; of a draft its name and note
 	Samples  []Sampled // of a yarn
 }
 

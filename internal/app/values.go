@@ -7,9 +7,9 @@ import (
 )
 
 // values gives what a document says as one tree of JSON, in which each value stands at the
-// path by which it is set; nil for a draft, which is an interchange text.
+// path by which it is set; of a draft, which is an interchange text, its name and note.
 func (b *body) values(kind record.Kind) ([]byte, error) {
-	if kind == record.Warp || kind == record.Draft {
+	if kind == record.Warp {
 		return b.Plan, nil
 	}
 	top := map[string]json.RawMessage{}

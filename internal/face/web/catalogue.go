@@ -57,12 +57,31 @@ func (s *Server) weavePicture(w http.ResponseWriter, r *http.Request) {
 		reply(w, http.StatusUnprocessableEntity, refusedJSON{problemsJSON(list)})
 		return
 	}
+	d.Draft.Name = present.Catalogue(r.PathValue("weave")).Name
 	picture, err := sheet.WeaveSample(d)
 	if err != nil {
 		refuse(w, http.StatusNotFound, "request.picture")
 		return
 	}
 	sent(w, "image/svg+xml", picture)
+}
+
+// weaveCloth answers with the cloth that a weave makes, as dots.
+func (s *Server) weaveCloth(w http.ResponseWriter, r *http.Request) {
+	d, _, list, ok := lookedAt(w, r)
+	if !ok {
+		return
+	}
+	if d == nil {
+		reply(w, http.StatusUnprocessableEntity, refusedJSON{problemsJSON(list)})
+		return
+	}
+	picture, ok := (&app.Pictured{Draft: d}).Cloth()
+	if !ok {
+		refuse(w, http.StatusNotFound, "request.picture")
+		return
+	}
+	sent(w, "image/png", picture)
 }
 
 // weaveIn is a weave of the catalogue that goes onto the shelf.

@@ -2,6 +2,7 @@ package web_test
 
 import (
 	"bytes"
+	"image/png"
 	"io"
 	"net/http"
 	"strings"
@@ -53,8 +54,12 @@ func TestWeaves(t *testing.T) {
 			}
 		}
 		status, kind, _, data := r.file("/api/weaves/" + w.ID + "/picture")
-		if status != 200 || kind != "image/svg+xml" || !bytes.Contains(data, []byte("<svg")) || len(data) > 1<<20 {
+		if status != 200 || kind != "image/svg+xml" || !bytes.Contains(data, []byte("<svg")) || !bytes.Contains(data, []byte("<title>"+strings.ReplaceAll(w.Name, "&", "&amp;")+"</title>")) || len(data) > 1<<20 {
 			t.Errorf("%s is drawn: %d %s, %d bytes", w.ID, status, kind, len(data))
+		}
+		status, kind, _, data = r.file("/api/weaves/" + w.ID + "/cloth")
+		if picture, err := png.DecodeConfig(bytes.NewReader(data)); status != 200 || kind != "image/png" || err != nil || max(picture.Width, picture.Height) > 480 {
+			t.Errorf("the cloth of %s: %d %s, %v %v", w.ID, status, kind, picture, err)
 		}
 	}
 }
@@ -79,6 +84,7 @@ func TestOneWeave(t *testing.T) {
 	}
 	for path, want := range map[string]int{
 		"/api/weaves/dyed": 404, "/api/weaves/dyed/picture": 404, "/api/weaves/twill/picture?over=3": 422, "/api/weaves/twill/picture?over=9/9": 200,
+		"/api/weaves/dyed/cloth": 404, "/api/weaves/twill/cloth?over=3": 422,
 	} {
 		if status, _, _, _ := r.file(path); status != want {
 			t.Errorf("%s: %d, want %d", path, status, want)
@@ -180,5 +186,22 @@ func TestDraftIsGivenAsAFile(t *testing.T) {
 	r.ask("POST", "/api/documents/"+itoa(warp)+"/changes", edit(1, "w", "warp.threading", "(1 2"), nil)
 	if status := r.ask("GET", "/api/documents/"+itoa(warp)+"/draft.svg", nil, &bad); status != 422 || len(bad.Problems) == 0 {
 		t.Errorf("a draft that cannot be read: %d %+v", status, bad)
+	}
+}
+
+// A draft says its name and its note as the other documents say their plans, so that both
+// can be changed at their paths.
+func TestDraftSaysItsNote(t *testing.T) {
+	r := newReal(t)
+	id, _ := r.named("drafts", "Rosepath")
+	at := "/api/documents/" + itoa(id)
+	var made answered
+	if status := r.ask("POST", at+"/changes", edit(1, "w", "note", "for the borders of the mats"), &made); status != 200 || made.Version != 2 {
+		t.Fatalf("%d %+v", status, made)
+	}
+	var got struct{ Plan map[string]string }
+	r.ask("GET", at, nil, &got)
+	if len(got.Plan) != 2 || got.Plan["name"] != "Rosepath" || got.Plan["note"] != "for the borders of the mats" {
+		t.Errorf("%q", got.Plan)
 	}
 }

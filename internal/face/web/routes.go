@@ -94,6 +94,7 @@ var routes = []route{
 	{"GET /api/weaves", "the catalogue of weaves", (*Server).weaves},
 	{"GET /api/weaves/{weave}", "what a weave is with the values asked for", (*Server).weave},
 	{"GET /api/weaves/{weave}/picture", "it drawn as handbooks print it", (*Server).weavePicture},
+	{"GET /api/weaves/{weave}/cloth", "the cloth that it makes", (*Server).weaveCloth},
 	{"POST /api/drafts/made", "puts a weave of the catalogue on the shelf", (*Server).weaveAdded},
 	{"GET /api/changes", "what can be made of a draft", (*Server).draftChanges},
 	{"POST /api/documents/{id}/change", "makes that of a draft of the shelf", (*Server).reworked},

@@ -4,18 +4,11 @@ import (
 	"fmt"
 	"testing"
 
-	"sley/internal/face/web"
 	"sley/internal/face/web/browsing"
 )
 
-// openAt opens a page of a real server at an address of its own.
-func openAt(t *testing.T, r *real, path string) *browsing.Tab {
-	t.Helper()
-	tab := browsing.Start(t).Open(t, web.Address(r.port, token))
-	tab.Go(r.url(path))
-	tab.Wait("!!document.querySelector('main h1')")
-	return tab
-}
+// hasHeading holds when a page has come up.
+const hasHeading = "!!document.querySelector('main h1')"
 
 // write types a text over what stands in the field with an id.
 func write(tab *browsing.Tab, id, text string) {
@@ -39,7 +32,7 @@ func press(tab *browsing.Tab, label string) {
 // label, by a skein, by its wraps.
 func TestYarnsPage(t *testing.T) {
 	r := newReal(t)
-	tab := openAt(t, r, "/yarns")
+	tab := openAt(t, r, "/yarns", hasHeading)
 	for _, text := range []string{"handspun, grey ewe", "1600 yd/lb", "Berth blanket", "5 yd left", "9 yarns"} {
 		tab.Says(text)
 	}
@@ -84,7 +77,7 @@ func TestYarnsPage(t *testing.T) {
 func TestYarnPage(t *testing.T) {
 	r := newReal(t)
 	id, _ := r.named("yarns", "handspun, grey ewe")
-	tab := openAt(t, r, fmt.Sprint("/yarns/", id))
+	tab := openAt(t, r, fmt.Sprint("/yarns/", id), hasHeading)
 	for _, text := range []string{"1585 yd", "Berth blanket", "fourteen skeins", "0.75 mm"} {
 		tab.Says(text)
 	}
@@ -125,7 +118,7 @@ func TestYarnPage(t *testing.T) {
 // Looms are added, changed and drawn; a board of one's own is a list of pegs.
 func TestLoomsPage(t *testing.T) {
 	r := newReal(t)
-	tab := openAt(t, r, "/looms")
+	tab := openAt(t, r, "/looms", hasHeading)
 	tab.Says("countermarch, 120 cm")
 	tab.Says("2 looms")
 	tab.EachLook(t, "looms")
@@ -158,7 +151,7 @@ func TestLoomsPage(t *testing.T) {
 // A warp is begun from a kind of piece, with yarn and loom of the shelf.
 func TestNewWarpPage(t *testing.T) {
 	r := newReal(t)
-	tab := openAt(t, r, "/new")
+	tab := openAt(t, r, "/new", hasHeading)
 	press(tab, "in centimetres")
 	tab.Says("75 cm × 45 cm")
 	tab.EachLook(t, "new")
@@ -181,22 +174,13 @@ func TestNewWarpPage(t *testing.T) {
 
 const droppedPlan = "sley = 1\nname = \"Slipway mats\"\n\n[[pieces]]\nlength = \"40 cm\"\nwidth = \"30 cm\"\n\n[warp]\nsett = \"6 ends/cm\"\n"
 
-// drop lets files go over the page, by their names and texts.
-func drop(tab *browsing.Tab, files ...[2]string) {
-	script := "const d = new DataTransfer();"
-	for _, f := range files {
-		script += fmt.Sprintf("d.items.add(new File([%s], %s));", browsing.Quote(f[1]), browsing.Quote(f[0]))
-	}
-	tab.Do(script + "for (const kind of ['dragover', 'drop']) document.querySelector('h1').dispatchEvent(new DragEvent(kind, {bubbles: true, cancelable: true, dataTransfer: d}))")
-}
-
 // Files are dropped: what is wrong with one is all told with its place, and nothing of it
 // is added; a good one is opened.
 func TestFilesAreDropped(t *testing.T) {
 	r := newReal(t)
 	tab := openReal(t, r)
 	before := r.warps()
-	drop(tab, [2]string{"bad.toml", "sley = 1\n\n[[pieces]]\nlength = \"30\"\nwidht = \"3 in\"\n"})
+	drop(tab, file{"bad.toml", "sley = 1\n\n[[pieces]]\nlength = \"30\"\nwidht = \"3 in\"\n"})
 	for _, text := range []string{"bad.toml was not added", "line 4", "length = \"30\"", "write the unit", "line 5", "did you mean"} {
 		tab.Says(text)
 	}
@@ -204,15 +188,20 @@ func TestFilesAreDropped(t *testing.T) {
 	if n := r.warps(); n != before {
 		t.Errorf("%d warps before, %d after", before, n)
 	}
+<<<<<<< HEAD
 	drop(tab, [2]string{"mats.toml", droppedPlan})
 	tab.Wait("document.querySelector('h1')?.innerText === 'Slipway mats'")
+=======
+	drop(tab, file{"mats.toml", droppedPlan})
+	tab.Wait("document.querySelector('h1').innerText === 'Slipway mats'")
+>>>>>>> page
 	tab.Quiet(t, true)
 }
 
 // Units are chosen, each for itself or all at once.
 func TestUnitsPage(t *testing.T) {
 	r := newReal(t)
-	tab := openAt(t, r, "/units")
+	tab := openAt(t, r, "/units", hasHeading)
 	tab.Click("All metric")
 	tab.Wait("document.getElementById('unit-length').value === 'cm'")
 	choose(tab, "unit-count", "Ne")
@@ -227,7 +216,7 @@ func TestUnitsPage(t *testing.T) {
 func TestEmptyShelves(t *testing.T) {
 	r := newReal(t)
 	r.ask("POST", "/api/demo/clear", map[string]any{"window": "w"}, nil)
-	tab := openAt(t, r, "/yarns")
+	tab := openAt(t, r, "/yarns", hasHeading)
 	tab.Says("The shelf is empty")
 	tab.EachLook(t, "yarns-empty")
 	tab.ReachedByKeys(t)

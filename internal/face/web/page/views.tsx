@@ -2,11 +2,21 @@ import type { ComponentChild } from 'preact'
 import { Bench } from './bench/page'
 import { hand } from './bench/hand'
 import { doc, readDoc } from './doc'
+import { readWeaves } from './drafts/catalogue'
+import { Catalogue } from './drafts/catalogue_page'
+import { DraftPage } from './drafts/draft'
+import { readDraft } from './drafts/open'
+import { Drafts } from './drafts/page'
+import { drafts } from './drafts/shelf'
 import { copied } from './new/copies'
 import { readNew } from './new/form'
 import { NewPage } from './new/page'
 import { Nowhere } from './notices'
+import { Glossary } from './guide/glossary'
+import { Guide, guideTitle, readGuide } from './guide/page'
 import type { Place } from './place'
+import { Records } from './records/page'
+import { records } from './records/records'
 import { LoomPage } from './shelf/loom'
 import { LoomsPage } from './shelf/looms'
 import { looms, readYarn, yarns } from './shelf/read'
@@ -40,12 +50,12 @@ export const views: Record<Place['page'], View> = {
   yarn: { show: () => <YarnPage />, read: (p) => (p.page === 'yarn' ? readYarn(p.id) : nothing()), title: nameOf(words.shelf.yarn) },
   looms: { show: () => <LoomsPage />, read: () => looms.read(), title: () => words.shelf.looms },
   loom: { show: () => <LoomPage />, read: (p) => (p.page === 'loom' ? readDoc(p.id) : nothing()), title: nameOf(words.shelf.loom) },
-  drafts: nowhere,
-  draft: nowhere,
-  catalogue: nowhere,
-  records: nowhere,
   units: { show: () => <UnitsPage />, read: readUnits, title: () => words.units },
-  guide: nowhere,
-  glossary: nowhere,
+  drafts: { show: () => <Drafts />, read: () => drafts.read(), title: () => words.draft.heading },
+  draft: { show: () => <DraftPage />, read: (p) => (p.page === 'draft' ? readDraft(p.id) : nothing()), title: nameOf(words.draft.nothingOf) },
+  catalogue: { show: () => <Catalogue />, read: readWeaves, title: () => words.draft.catalogue },
+  records: { show: () => <Records />, read: () => records.read(), title: () => words.draft.records },
+  guide: { show: (p) => (p.page === 'guide' ? <Guide part={p.part} /> : null), read: (p) => (p.page === 'guide' ? readGuide(p.part) : nothing()), title: (p) => (p.page === 'guide' ? guideTitle(p.part) : words.guide.title) },
+  glossary: { show: () => <Glossary />, read: nothing, title: () => words.glossary },
   nowhere,
 }

@@ -4,6 +4,8 @@ import { Set } from '../figure'
 import type { Allowance } from '../kinds_doc'
 import { save } from '../deeds'
 import { doc, edit, valueAt } from '../doc'
+import { Label } from '../term'
+import { termOfLoss } from '../term_at'
 import { textOf } from '../tree'
 import { words } from '../words'
 import { advice } from './advice'
@@ -16,7 +18,7 @@ export function Allowances() {
   const stands = (a: Allowance) => (a.origin !== 'none' && a.origin !== 'reckoned') || a.typed !== '' || edit.value?.value[a.path] !== undefined
   const unsaid = all.filter((a) => !stands(a))
   return (
-    <Group title={w.allowances} says={w.allowancesSays}>
+    <Group title={w.allowances} says={w.allowancesSays} term="allowance">
       {all.filter(stands).map((a) => (
         <AllowanceRow key={a.path} of={a} />
       ))}
@@ -37,9 +39,9 @@ function AllowanceRow({ of }: { of: Allowance }) {
   const wrong = problemsAt(of.path)
   return (
     <div class="allowance">
-      <label for={id} class="says">
+      <Label of={id} term={termOfLoss(of.key)} class="says">
         {of.says}
-      </label>
+      </Label>
       <input
         id={id}
         name={of.path}

@@ -1,6 +1,8 @@
 import { explain, numbers, open } from '../doc'
 import { Set } from '../figure'
 import type { Line, Section } from '../kinds_doc'
+import { Term } from '../term'
+import { termOfSection } from '../term_at'
 import { words } from '../words'
 
 type Props = { title: string; sections?: string[]; piece?: boolean; but?: string[] }
@@ -40,12 +42,13 @@ const folded = ['winding', 'raddle', 'sections', 'heddles', 'rest']
 const isMark = (line: Line): boolean => line.id.includes('.marks[')
 
 function SectionLines({ section, big, unfold }: { section: Section; big: boolean; unfold: boolean }) {
+  const term = termOfSection(section.id)
   const marks = section.lines.filter(isMark)
   const lines = <Rows lines={section.lines.filter((line) => !isMark(line))} big={big} />
   if (folded.includes(section.id) && !unfold) return <Fold title={section.title} lines={section.lines} />
   return (
     <>
-      <h3>{section.title}</h3>
+      <h3>{term ? <Term of={term}>{section.title}</Term> : section.title}</h3>
       {lines}
       {marks.length > 0 && <Fold title={words.warp.marks} lines={marks} />}
     </>

@@ -117,6 +117,10 @@ export const english = {
     ['Warps', 'each with its pieces, where it stands and its key numbers. They stand on this page; begin one without the rest, if you like.', { page: 'new' }],
   ] as readonly (readonly [string, string, Place])[],
 
+  emptyGuide: 'Not sure where to start? The guide goes the whole way once, beginning with',
+  emptyGuideLink: 'the piece',
+  emptyUnits: '. Inches or centimetres, yards or metres are chosen under',
+
   shelves: (yarns: number, looms: number, drafts: number) =>
     `Also in the book: ${counted(yarns, 'yarn', 'yarns')}, ${counted(looms, 'loom', 'looms')}, ${counted(drafts, 'draft', 'drafts')}.`,
   licences: 'Licences',

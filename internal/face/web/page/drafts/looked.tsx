@@ -1,0 +1,133 @@
+import { useSignal } from '@preact/signals'
+import type { Problem } from '../kinds'
+import { words } from '../words'
+import { ProblemList } from './bring'
+import { drawn, facts, type Param, putOnShelf, setValue, values, type Weave, wrong } from './catalogue'
+import { FigureLines } from './known'
+
+const w = words.draft
+
+// Looked is one weave of the catalogue: its numbers, and what comes of them.
+export function Looked({ weave }: { weave: Weave }) {
+  return (
+    <div class="looked">
+      <p>{weave.says}</p>
+      {weave.use && (
+        <p class="soft">
+          {w.use} {weave.use}
+        </p>
+      )}
+      <div class="looked-columns">
+        <div>
+          <h2 class="small-head">{w.asks}</h2>
+          {weave.params.length === 0 && <p class="soft">{w.asksNone}</p>}
+          {weave.params.map((param) => (
+            <ParamField key={param.name} param={param} />
+          ))}
+          <ProblemList of={elsewhere(weave)} />
+          <Shelf weave={weave} />
+        </div>
+        <Pictures weave={weave} />
+      </div>
+      <h2 class="small-head">{w.facts}</h2>
+      {wrong.value.length > 0 && <p class="care">{w.oldFacts}</p>}
+      <FigureLines of={facts.value} />
+      <p class="soft">
+        {w.source}: {weave.source}
+      </p>
+    </div>
+  )
+}
+
+// elsewhere are problems that stand beside no number.
+const elsewhere = (weave: Weave): Problem[] => wrong.value.filter((p) => p.path !== 'name' && !weave.params.some((param) => param.name === p.path))
+
+// rangeOf says what a number may be.
+export function rangeOf({ kind, least, most, even, means }: Param): string {
+  const range = kind === 'count' && least !== undefined && most !== undefined ? (even ? w.evenFrom : w.from)(least, most) : ''
+  const form = kind === 'ratio' ? w.ratioHint : kind === 'units' ? w.unitsHint : ''
+  return [means, range, form].filter(Boolean).join('; ')
+}
+
+function ParamField({ param }: { param: Param }) {
+  const id = `param-${param.name}`
+  const bad = wrong.value.filter((p) => p.path === param.name)
+  const value = values.value[param.name] ?? param.default
+  const set = (to: string) => setValue(param, to)
+  return (
+    <div class="field param">
+      <label for={id} class="sentence">
+        {param.says}
+      </label>
+      {param.options ? (
+        <select id={id} value={value} aria-describedby={`${id}-about`} onChange={(event) => set(event.currentTarget.value)}>
+          {param.options.map((one) => (
+            <option key={one.value} value={one.value}>
+              {one.says}
+            </option>
+          ))}
+        </select>
+      ) : (
+        <input
+          id={id}
+          type="text"
+          inputMode={param.kind === 'count' ? 'numeric' : 'text'}
+          autocomplete="off"
+          spellcheck={false}
+          value={value}
+          aria-invalid={bad.length > 0}
+          aria-describedby={`${id}-about`}
+          onInput={(event) => set(event.currentTarget.value)}
+        />
+      )}
+      <div id={`${id}-about`} class="about">
+        <p class="soft sentence">{rangeOf(param)}</p>
+        <Wrong of={bad} />
+      </div>
+    </div>
+  )
+}
+
+const Wrong = ({ of }: { of: Problem[] }) => (
+  <>
+    {of.map((p) => (
+      <p key={p.code} class="care sentence">
+        {p.says}
+        {p.fix ? `: ${p.fix}` : ''}
+      </p>
+    ))}
+  </>
+)
+
+function Pictures({ weave }: { weave: Weave }) {
+  const query = drawn.value ? `?${drawn.value}` : ''
+  return (
+    <div class="looked-pictures">
+      <img class="draft" src={`/api/weaves/${weave.id}/picture${query}`} alt={w.weaveAlt(weave.name)} />
+      <img class="cloth-sample" src={`/api/weaves/${weave.id}/cloth${query}`} alt={w.weaveCloth(weave.name)} width="240" height="240" />
+    </div>
+  )
+}
+
+// Shelf puts what comes of it on the shelf.
+function Shelf({ weave }: { weave: Weave }) {
+  const name = useSignal(weave.name)
+  return (
+    <form
+      class="put-on-shelf"
+      onSubmit={(event) => {
+        event.preventDefault()
+        void putOnShelf(name.value.trim())
+      }}
+    >
+      <div class="field">
+        <label for="shelf-name">{w.onShelf}</label>
+        <input id="shelf-name" type="text" autocomplete="off" value={name.value} onInput={(event) => (name.value = event.currentTarget.value)} />
+        <Wrong of={wrong.value.filter((p) => p.path === 'name')} />
+      </div>
+      <button type="submit" class="strong">
+        {w.put}
+      </button>
+    </form>
+  )
+}

@@ -1,0 +1,8 @@
+import type { Card } from '../kinds'
+import { lotsOf } from '../lots'
+import type { Learnt } from '../warp/record'
+
+// Recorded is a warp that is finished, with what it taught.
+export type Recorded = Card & { cloth?: string; sett?: string; yarns: string[]; learnt: (Learnt & { note?: string })[] }
+
+export const records = lotsOf<Recorded>('records')
