@@ -188,13 +188,8 @@ func TestFilesAreDropped(t *testing.T) {
 	if n := r.warps(); n != before {
 		t.Errorf("%d warps before, %d after", before, n)
 	}
-<<<<<<< HEAD
-	drop(tab, [2]string{"mats.toml", droppedPlan})
-	tab.Wait("document.querySelector('h1')?.innerText === 'Slipway mats'")
-=======
 	drop(tab, file{"mats.toml", droppedPlan})
-	tab.Wait("document.querySelector('h1').innerText === 'Slipway mats'")
->>>>>>> page
+	tab.Wait("document.querySelector('h1')?.innerText === 'Slipway mats'")
 	tab.Quiet(t, true)
 }
 
