@@ -131,14 +131,17 @@ const walked = `(() => {
 })()`
 
 // Reachable are the elements that a keyboard must come to, called as in Walk, in the
-// order of the page.
+// order of the page. Of round buttons that belong together the tabulator comes to one, and
+// the arrows to the others.
 func (b *Tab) Reachable() []string {
 	b.t.Helper()
 	var found []string
 	b.Read(&found, `(() => {
 		`+naming+`
+		const group = e => [...document.querySelectorAll("input[type=radio]")].filter(o => o.name === e.name && o.form === e.form);
+		const stop = e => e.type !== "radio" || e === (group(e).find(o => o.checked) ?? group(e)[0]);
 		return [...document.querySelectorAll("a[href], button, input, textarea, select, summary, [tabindex='0']")]
-			.filter(e => e.checkVisibility() && !e.disabled).map(called);
+			.filter(e => e.checkVisibility() && !e.disabled && stop(e)).map(called);
 	})()`)
 	return found
 }

@@ -58,15 +58,30 @@ export function drop(id: number): void {
   void reckon()
 }
 
+// underway are the saves that are not answered yet, by document. The next one waits for
+// it: sent upon the same version it would be in conflict with ourselves.
+const underway = new Map<number, Promise<void>>()
+
 // save sends what was typed, with the version it was typed upon.
 export async function save(id: number): Promise<void> {
   clearTimeout(timers.get(id))
+  while (underway.has(id)) await underway.get(id)
   const open = edits.value[id]
   if (!open || open.state === 'saving' || open.state === 'conflict') return
   if (edit.unchanged(open)) return setEdit(id, null)
   const sent = edit.sending(open)
   setEdit(id, sent)
-  arrive(sent, await askChange(id, sent.base, await windowId, edit.settings(sent)))
+  const sending = send(sent)
+  underway.set(id, sending)
+  await sending
+}
+
+async function send(sent: edit.Edit): Promise<void> {
+  try {
+    arrive(sent, await askChange(sent.id, sent.base, await windowId, edit.settings(sent)))
+  } finally {
+    underway.delete(sent.id)
+  }
 }
 
 function arrive(sent: edit.Edit, answer: Answer<Saved>): void {

@@ -81,8 +81,8 @@ function BadFile({ name, problems }: { name: string; problems: Problem[] }) {
             <p class="soft">{p.line ? n.line(p.line) : p.path}</p>
             <div>
               {p.excerpt && <code>{p.excerpt}</code>}
-              <p class="sentence">{p.says}</p>
-              {p.fix && <p class="soft sentence">{p.fix}</p>}
+              <p>{p.says}</p>
+              {p.fix && <p class="soft">{p.fix}</p>}
             </div>
           </li>
         ))}

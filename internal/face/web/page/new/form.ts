@@ -58,8 +58,8 @@ export async function readNew(): Promise<boolean> {
 }
 
 // begin begins the warp, and goes on with it.
-export async function begin(): Promise<void> {
-  const { kind, count, name, units, yarn, loom, draft } = form.value
+export async function begin(kind: string): Promise<void> {
+  const { count, name, units, yarn, loom, draft } = form.value
   const parts = Object.fromEntries(Object.entries({ yarn, loom, draft, count }).filter(([, id]) => id.trim() !== '').map(([part, id]) => [part, Number(id)]))
   const answer = await ask<Saved>('/api/warps/new', { window: await windowId, kind, name, units, ...parts })
   if (answer.is === 'problems') {

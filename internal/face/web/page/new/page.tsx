@@ -1,5 +1,6 @@
 import { Problems } from '../field'
 import { Set } from '../figure'
+import type { Figure } from '../kinds'
 import { FigureLines } from '../shelf/lines'
 import { Select, Text } from '../shelf/inputs'
 import { words } from '../words'
@@ -27,13 +28,13 @@ export function NewPage() {
 
 function FromKind() {
   const all = kinds.value
-  const chosen = all?.find((kind) => kind.id === form.value.kind)
+  const chosen = all?.find((kind) => kind.id === form.value.kind) ?? all?.[0]
   return (
     <form
       class="columns from-kind"
       onSubmit={(event) => {
         event.preventDefault()
-        if (chosen) void begin()
+        if (chosen) void begin(chosen.id)
       }}
     >
       <fieldset>
@@ -42,15 +43,15 @@ function FromKind() {
         {all ? (
           <ul class="kinds" role="list">
             {all.map((kind) => (
-              <KindRow key={kind.id} kind={kind} />
+              <KindRow key={kind.id} kind={kind} chosen={kind === chosen} />
             ))}
           </ul>
         ) : (
           <p class="soft">{words.reading}</p>
         )}
       </fieldset>
-      <div class="answers" aria-live="polite">
-        {chosen ? <Chosen kind={chosen} /> : <Unchosen />}
+      <div class="answers">
+        {chosen && <Chosen kind={chosen} />}
       </div>
     </form>
   )
@@ -69,12 +70,12 @@ function UnitsChoice() {
   )
 }
 
-function KindRow({ kind }: { kind: Kind }) {
+function KindRow({ kind, chosen }: { kind: Kind; chosen: boolean }) {
   const piece = kind.pieces[0]
   return (
     <li>
       <label class="figure">
-        <input type="radio" name="kind" value={kind.id} checked={form.value.kind === kind.id} onChange={() => say({ kind: kind.id })} />
+        <input type="radio" name="kind" value={kind.id} checked={chosen} onChange={() => say({ kind: kind.id })} />
         <span class="says">{kind.name}</span>
         <span class="leader" aria-hidden="true" />
         <span class="value">{piece && <Set text={n.size(piece.length, piece.width)} />}</span>
@@ -83,12 +84,9 @@ function KindRow({ kind }: { kind: Kind }) {
   )
 }
 
-const Unchosen = () => (
-  <>
-    <h2>{n.unchosen}</h2>
-    <p class="soft">{n.unchosenSays}</p>
-  </>
-)
+// usualOf are the usual figures of a kind, each with the range that is usual.
+const usualOf = (kind: Kind): Figure[] =>
+  kind.usual.filter((figure) => figure.id !== 'source').map((figure) => (figure.note ? { ...figure, note: words.warp.usually(figure.note) } : figure))
 
 function Chosen({ kind }: { kind: Kind }) {
   const now = form.value
@@ -96,7 +94,7 @@ function Chosen({ kind }: { kind: Kind }) {
     <>
       <h2 class="sentence">{kind.name}</h2>
       <p class="soft sentence">{kind.says}</p>
-      <FigureLines of={kind.usual.filter((figure) => figure.id !== 'source')} />
+      <FigureLines of={usualOf(kind)} />
       <p class="soft">{n.usualSays(kind.usual.find((figure) => figure.id === 'source')?.value ?? '')}</p>
       <div class="fields">
         <Text id="new-name" label={n.name} placeholder={kind.name} value={now.name} set={(name) => say({ name })} />

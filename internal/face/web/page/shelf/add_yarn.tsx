@@ -154,7 +154,8 @@ function WrapFields() {
   const now = form.value
   return (
     <>
-      <Text id="wraps" label={s.wraps} placeholder="22 wpi" value={now.wraps} set={(wraps) => say({ wraps })} />
+      <Text id="wraps" label={s.wrapsCounted} number placeholder="22" value={now.wraps} set={(wraps) => say({ wraps })} />
+      <Text id="wraps-over" label={s.wrapsOver} placeholder="1 in" value={now.over} set={(over) => say({ over })} />
       <div class="field">
         <label for="wraps-kind">{s.wrapsKind}</label>
         <select id="wraps-kind" value={now.kind} onChange={(event) => say({ kind: event.currentTarget.value })}>

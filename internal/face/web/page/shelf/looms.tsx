@@ -65,7 +65,7 @@ function LoomList() {
     )
   }
   return (
-    <ol class="looms" role="list">
+    <ol class="loom-list" role="list">
       {all.map((loom) => (
         <LoomItem key={loom.id} loom={loom} />
       ))}

@@ -31,7 +31,7 @@ const across = ['reed', 'fell', 'width-relaxed', 'width-washed'] as const
 function SampleFields({ name }: { name: string }) {
   const at = pathOf('samples', name)
   return (
-    <fieldset class="entry">
+    <fieldset class="entry sample">
       <legend>{name}</legend>
       <div class="fields">
         <Choice path={under(at, 'weave')} label={words.warp.weave} choices={weaves} none={s.unsaid} />

@@ -21,13 +21,13 @@ export function YarnPage() {
         <div>
           <What />
           <Measured />
-          <Samples />
         </div>
         <div class="answers">
           <Follows />
           <StockGroup />
         </div>
       </div>
+      <Samples />
     </Framed>
   )
 }

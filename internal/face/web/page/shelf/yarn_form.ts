@@ -17,12 +17,13 @@ export type YarnForm = {
   scoured: boolean
   handspun: boolean
   wraps: string
+  over: string
   kind: string
 }
 
 export const emptyForm: YarnForm = {
   way: 'label', text: '', name: '', fibre: '', colour: '', length: '', weight: '', skeins: '',
-  relaxed: false, scoured: false, handspun: false, wraps: '', kind: 'touching',
+  relaxed: false, scoured: false, handspun: false, wraps: '', over: '1 in', kind: 'touching',
 }
 
 // setsOf are the values of a yarn that a form says beside its label. What is empty is
@@ -45,7 +46,7 @@ function skeinOf(form: YarnForm): Said[] {
   return [...said, ['skein.relaxed', form.relaxed], ['skein.scoured', form.scoured], ['handspun', form.handspun]]
 }
 
-const wrapsOf = (form: YarnForm): Said[] => [['wraps', form.wraps.trim() && `${form.wraps.trim()} ${form.kind}`]]
+const wrapsOf = (form: YarnForm): Said[] => [['wraps', form.wraps.trim() && `${form.wraps.trim()}/${form.over.trim()} ${form.kind}`]]
 
 // nameOf is what the yarn is called: as was typed, or as its label reads.
 export const nameOf = (form: YarnForm, read: string): string => form.name.trim() || (form.way === 'label' ? read : '')

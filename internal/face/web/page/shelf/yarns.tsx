@@ -80,12 +80,14 @@ function YarnRow({ yarn }: { yarn: Shelved }) {
   return (
     <tr role="row">
       <th scope="row" role="rowheader">
-        <Swatch colour={yarn.colour} class="large" />
-        <span class="called">
-          <Link to={{ page: 'yarn', id: yarn.id }} class="quiet">
-            {yarn.name}
-          </Link>
-          {(yarn.demo || yarn.problems > 0) && <Remark yarn={yarn} />}
+        <span class="yarn-of">
+          <Swatch colour={yarn.colour} class="large" />
+          <span class="called">
+            <Link to={{ page: 'yarn', id: yarn.id }} class="quiet">
+              {yarn.name}
+            </Link>
+            {(yarn.demo || yarn.problems > 0) && <Remark yarn={yarn} />}
+          </span>
         </span>
       </th>
       <td role="cell">
@@ -109,11 +111,7 @@ function YarnRow({ yarn }: { yarn: Shelved }) {
 }
 
 // Of is the head of a column where the table is too narrow to have any.
-const Of = ({ name }: { name: string }) => (
-  <span class="of" aria-hidden="true">
-    {name}
-  </span>
-)
+const Of = ({ name }: { name: string }) => <span class="of">{name}</span>
 
 function Remark({ yarn }: { yarn: Shelved }) {
   return (

@@ -23,10 +23,10 @@ test('a form of a yarn says only what was typed', () => {
     { path: 'skein.skeins', value: 3 },
     { path: 'skein.relaxed', value: true },
   ])
-  const wraps = { ...emptyForm, way: 'wraps' as const, wraps: '22 wpi', kind: 'packed', fibre: 'wool' }
+  const wraps = { ...emptyForm, way: 'wraps' as const, wraps: '40', over: '2 in', kind: 'packed', fibre: 'wool' }
   assert.deepEqual(setsOf(wraps), [
     { path: 'fibre', value: 'wool' },
-    { path: 'wraps', value: '22 wpi packed' },
+    { path: 'wraps', value: '40/2 in packed' },
   ])
   assert.equal(nameOf({ ...emptyForm, text: '8/2 cotton' }, '8/2 cotton'), '8/2 cotton')
   assert.equal(nameOf(skein, 'not hers'), '')

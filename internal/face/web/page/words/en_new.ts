@@ -6,8 +6,6 @@ export const new_ = {
   kind: 'From a kind of piece',
   units: { metric: 'in centimetres', imperial: 'in inches' },
   size: (length: string, width: string) => `${length} × ${width}`,
-  unchosen: 'What is it to be?',
-  unchosenSays: 'Choose a kind of piece, and the warp begins with its usual finished size. Every number can be changed afterwards.',
   usualSays: (source: string) => `Usual sizes: ${source}. Yours count more; they can be changed at once.`,
   name: 'Called',
   count: 'How many',

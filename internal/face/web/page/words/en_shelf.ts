@@ -43,6 +43,8 @@ export const shelf = {
   handspun: 'spun by hand',
   wraps: 'Wraps',
   wrapsHint: 'with their kind: 28 wpi touching',
+  wrapsCounted: 'Wraps counted',
+  wrapsOver: 'Over what length',
   wrapsKind: 'How close',
   wrapKinds: [
     ['loose', 'loose, with gaps'],
@@ -134,14 +136,14 @@ export const shelf = {
   // winding
   woundOn: 'Wound on',
   boards: [
-    ['usual', 'the usual warping board'],
-    ['pegs', 'a board with my own pegs'],
-    ['mill', 'a warping mill'],
+    ['usual', 'the usual board'],
+    ['pegs', 'a board of my own'],
+    ['mill', 'a mill'],
   ] as readonly (readonly [string, string])[],
   boardUsualHint: 'five rows of pegs a yard apart, or a metre',
   pegs: 'Pegs of the board',
-  pegsSays: 'Measured from the first peg, where the warp begins. The cross is made between the second and the third.',
-  pegName: 'Name, one word',
+  pegsSays: 'Measured from the first peg, where the warp begins. The cross is made between the second and the third. A name is one word.',
+  pegName: 'Name',
   pegRight: 'To the right',
   pegDown: 'Down',
   pegPart: (n: number, part: string) => `Peg ${n}: ${part}`,
@@ -159,6 +161,6 @@ export const shelf = {
   unitOf: { length: 'Sizes', yarn: 'Lengths of yarn', weight: 'Weights', density: 'Setts and picks', count: 'Counts of yarn' },
   unitSays: {
     in: 'inches', cm: 'centimetres', yd: 'yards', m: 'metres', oz: 'ounces', lb: 'pounds', g: 'grams', kg: 'kilograms',
-    '/in': 'threads in an inch', '/cm': 'threads in a centimetre', '/10cm': 'threads in 10 cm',
+    '/in': 'per inch', '/cm': 'per centimetre', '/10cm': 'per 10 cm',
   } as Record<string, string>,
 }
