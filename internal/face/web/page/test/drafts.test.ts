@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { fits, type Weave } from '../drafts/catalogue'
-import { choose, chosen, drawingOf } from '../drafts/open'
+import { fits, type Weave } from '../drafts/weave'
+import { drawingOf } from '../drafts/address'
 import { textOfFile } from '../drafts/text'
 
 const bytes = (...all: number[]): ArrayBuffer => new Uint8Array(all).buffer
@@ -24,7 +24,6 @@ test('a weave is sought by every word, and by the shafts it takes', () => {
 })
 
 test('the drawing after changes has an address of its own', () => {
-  choose(['turned', 'ends-inserted=5: 1 2+3'])
-  assert.equal(drawingOf(7, 3, chosen.value), '/api/documents/7/picture?of=draft&v=3&change=turned,ends-inserted%3D5%3A%201%202%2B3')
+  assert.equal(drawingOf(7, 3, ['turned', 'ends-inserted=5: 1 2+3']), '/api/documents/7/picture?of=draft&v=3&change=turned,ends-inserted%3D5%3A%201%202%2B3')
   assert.equal(drawingOf(7, 3, []), '/api/documents/7/picture?of=draft&v=3')
 })
