@@ -45,6 +45,7 @@ type ListUnits struct {
 	Metric bool       `json:"metric"`
 	Said   warp.Units `json:"said"`
 	Bench  qty.Length `json:"bench_nm"`
+	Book   warp.Units `json:"-"` // what the book shows where the document says nothing
 }
 
 // listed is how the figures of a card are kept.
@@ -151,7 +152,7 @@ func (b *body) warpFacts(f *record.Facts) []string {
 
 func listedOf(result *reckon.Result) (ListUnits, []listedFigure) {
 	plan := result.Plan
-	l := listed{Units: ListUnits{reckon.MetricPlan(plan), plan.Units, plan.Rounding.Bench.Is}}
+	l := listed{Units: ListUnits{Metric: reckon.MetricPlan(plan), Said: plan.Units, Bench: plan.Rounding.Bench.Is}}
 	if y, ok := plan.MainYarn(); ok {
 		l.Fibre = y.Composition.Typed
 	}

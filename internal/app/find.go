@@ -30,8 +30,13 @@ func (s *Studio) List(ctx context.Context, q record.Query) (cards []Card, total 
 
 // cardsOf reads what a list shows of documents, of warps with how far they are woven.
 func cardsOf(r record.Reader, found []record.Document) (cards []Card, err error) {
+	units, err := unitsOf(r)
+	if err != nil {
+		return nil, err
+	}
 	for _, d := range found {
 		c := cardOf(d)
+		c.Units.Book = units
 		if c.Facts.Stage == record.OnTheWay || c.Facts.Stage == record.Done {
 			if c.Woven, err = wovenOf(r, d.ID); err != nil {
 				return nil, err
@@ -178,6 +183,9 @@ func shown(r record.Reader, id record.ID) (*Shown, error) {
 		return nil, err
 	}
 	out := &Shown{Card: cardOf(d), Note: b.Note, Origins: b.Origins, Problems: b.problems(d.Kind)}
+	if out.Units.Book, err = unitsOf(r); err != nil {
+		return nil, err
+	}
 	if out.Text, err = b.readable(d.Kind); err != nil {
 		return nil, err
 	}

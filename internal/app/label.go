@@ -2,9 +2,11 @@ package app
 
 import (
 	"encoding/json"
+	"strings"
 
 	"sley/internal/engine/defaults"
 	"sley/internal/trade/problem"
+	"sley/internal/trade/record"
 	"sley/internal/trade/yarn"
 )
 
@@ -16,10 +18,33 @@ type YarnRead struct {
 	Cites string    // the source of the system that was taken; empty where none was
 }
 
-// ReadYarn reads a yarn from a line as labels have it, such as "8/2 cotton, white". Nothing
-// is written. The list has what could not be read; the rest is given all the same.
-func ReadYarn(text string) (YarnRead, *problem.List) {
+// ReadYarn reads a yarn from a line as labels have it, such as "8/2 cotton, white", with
+// values laid over it by the keys of [yarns.NAME], such as a skein that was measured; with
+// some, there may be no line. Nothing is written. The list has what could not be read; the
+// rest is given all the same.
+func ReadYarn(text string, also ...Set) (YarnRead, *problem.List) {
 	list := &problem.List{}
+	out := YarnRead{}
+	if len(also) == 0 || strings.TrimSpace(text) != "" {
+		out = readLabel(text, list)
+	}
+	if len(also) > 0 {
+		out.lay(also, list)
+	}
+	return out, list
+}
+
+// lay lays values over a yarn that was read.
+func (y *YarnRead) lay(also []Set, list *problem.List) {
+	b := &body{Name: y.Label.Name}
+	y.Sets = append(y.Sets, also...)
+	list.Append(b.apply(record.Yarn, y.Sets))
+	read, found := b.yarn()
+	list.Append(found)
+	y.Yarn = read
+}
+
+func readLabel(text string, list *problem.List) YarnRead {
 	out := YarnRead{Label: yarn.ReadLabel(text, list)}
 	l := out.Label
 	if source, ok := defaults.SourceOf(l.Source); ok {
@@ -48,7 +73,7 @@ func ReadYarn(text string) (YarnRead, *problem.List) {
 	noted := &problem.List{}
 	out.Yarn.Validate("", noted)
 	list.Append(unrooted(noted))
-	return out, list
+	return out
 }
 
 // unrooted takes the dot off paths that stand below nothing.

@@ -32,6 +32,7 @@ type Preview struct {
 	Orders   []LaidOrder
 	Draft    *DraftFacts // nil where the plan says nothing of its draft
 	Work     WorkFacts
+	Units    warp.Units // of the book
 	tree     *planfile.Document
 }
 
@@ -72,7 +73,9 @@ func (s *Studio) Preview(ctx context.Context, asked PreviewAsked) (*Preview, err
 			return &record.Trouble{Code: record.NotFound, Found: string(record.Warp)}
 		}
 		stands, out.Version = b, d.Version
-		out.Work, err = workOf(r, d)
+		if out.Units, err = unitsOf(r); err == nil {
+			out.Work, err = workOf(r, d)
+		}
 		return err
 	})
 	if err == nil {

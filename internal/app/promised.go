@@ -5,12 +5,14 @@ import (
 
 	"sley/internal/trade/qty"
 	"sley/internal/trade/record"
+	"sley/internal/trade/yarn"
 )
 
 // Shelved is a yarn of the shelf with what of it is there, what of that is promised to
 // warps in hand, and what is left then.
 type Shelved struct {
 	Card
+	Yarn     yarn.Yarn
 	Stock    *Stock // with no event where nothing was ever entered: unknown, and not none
 	Promised []Promise
 	Left     *Left // nil where it is unknown
@@ -75,8 +77,8 @@ func shelved(r record.Reader, id record.ID) (Shelved, error) {
 	if out.Stock, err = stockOf(r, id, b); err != nil {
 		return out, err
 	}
-	y, _ := b.yarn()
-	out.Promised, err = promises(r, d.Mark, out.Stock, y.Grist())
+	out.Yarn, _ = b.yarn()
+	out.Promised, err = promises(r, d.Mark, out.Stock, out.Yarn.Grist())
 	out.Left = out.left()
 	return out, err
 }

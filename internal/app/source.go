@@ -24,6 +24,8 @@ type Source struct {
 	// Beside reads a file that the plan points to, by its name from the plan's folder;
 	// nil where there is none to be had.
 	Beside func(name string) ([]byte, error)
+	// Units are those that the book it is in shows figures in, where the plan says none.
+	Units warp.Units
 }
 
 // adopt reads the draft that a plan points to and makes it the plan's own: its

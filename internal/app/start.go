@@ -136,6 +136,9 @@ func (s *Studio) WarpSource(ctx context.Context, id record.ID) (Source, *problem
 		if from, err = b.source(d.Name); err != nil {
 			return err
 		}
+		if from.Units, err = unitsOf(r); err != nil {
+			return err
+		}
 		f, err := frozen(r, id)
 		if err == nil && f != nil {
 			list, err = reckonedOtherwise(f)

@@ -146,6 +146,7 @@ const manual = "../../../docs/book.md"
 
 // beforeSection is what must be so before the commands of a section can be typed.
 var beforeSection = map[string][]string{
+	"What came of it":         {"book new --demo"},
 	"When something is wrong": {"book new --demo", `book set warp "Galley towels" note=x`},
 }
 

@@ -66,6 +66,6 @@ func (d desk) tried(p *app.Preview, open []string) error {
 	if p.Result != nil {
 		fmt.Fprint(d.Out, live.Text())
 	}
-	printProblems(d.Err, p.Problems, present.UnitsOf(p.Plan))
+	printProblems(d.Err, p.Problems, present.UnitsIn(p.Plan, p.Units))
 	return d.verdictOf(p.Problems)
 }

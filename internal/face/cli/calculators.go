@@ -31,26 +31,35 @@ func faulty(w World, what, text string, err error) error {
 
 func newYarn(w World) *cobra.Command {
 	var asJSON bool
+	var sets []string
 	cmd := &cobra.Command{
-		Use:   "yarn LABEL",
+		Use:   "yarn [LABEL]",
 		Short: "Tell a yarn's count in every system, with the working",
 		Long: `Tell a yarn's count in every system, with the working. A label may say fibre and
 colour as well; where no count system is written, the fibre's custom says which is
 meant, and the answer tells so. Folded yarns of unlike singles are written with a
-plus: "60 Ne + 40 Ne".
+plus: "60 Ne + 40 Ne". What you measured yourself is laid over the label by the keys
+of a yarn in a plan file (docs/planfile.md).
 ` + exitHelp,
-		Example: "  sley yarn \"8/2 Ne\"\n  sley yarn \"60 tex\"\n  sley yarn \"cottolin 22/2, white\"",
-		Args:    cobra.MinimumNArgs(1),
-		RunE:    func(_ *cobra.Command, args []string) error { return runYarn(w, strings.Join(args, " "), asJSON) },
+		Example: "  sley yarn \"8/2 Ne\"\n  sley yarn \"60 tex\"\n  sley yarn \"cottolin 22/2, white\"\n  sley yarn --set skein.length=\"10 yd\" --set skein.weight=\"5 g\"",
+		Args:    cobra.ArbitraryArgs,
+		RunE: func(_ *cobra.Command, args []string) error {
+			return runYarn(w, strings.Join(args, " "), sets, asJSON)
+		},
 	}
+	cmd.Flags().StringArrayVar(&sets, "set", nil, "`PATH=VALUE` of the yarn, such as skein.length=\"10 yd\"; may be given again")
 	cmd.Flags().BoolVar(&asJSON, "json", false, "print JSON (docs/json.md)")
 	cmd.ValidArgsFunction = fixed([]string{"8/2 Ne", "16/2 lea", "Nm 8/2", "60 tex", "3360 yd/lb", "150 den"})
 	return cmd
 }
 
-func runYarn(w World, text string, asJSON bool) error {
-	read, list := app.ReadYarn(text)
-	if read.Yarn.Count.Is.IsZero() {
+func runYarn(w World, text string, said []string, asJSON bool) error {
+	sets, err := yarnSets(text, said)
+	if err != nil {
+		return err
+	}
+	read, list := app.ReadYarn(text, sets...)
+	if len(sets) == 0 && read.Yarn.Count.Is.IsZero() {
 		if _, _, err := app.Yarn(text); err != nil {
 			return faulty(w, "count", text, err)
 		}
@@ -64,6 +73,22 @@ func runYarn(w World, text string, asJSON bool) error {
 	}
 	printProblems(w.Err, list, present.Imperial)
 	return verdict
+}
+
+// yarnSets reads the values that are laid over a label.
+func yarnSets(text string, said []string) ([]app.Set, error) {
+	if text == "" && len(said) == 0 {
+		return nil, stop{code: exitUsage, err: errors.New("give a label, or values with --set")}
+	}
+	var out []app.Set
+	for _, one := range said {
+		set, ok := app.ReadSet(one)
+		if !ok {
+			return nil, stop{code: exitUsage, err: fmt.Errorf("--set %q is not PATH=VALUE", one)}
+		}
+		out = append(out, set)
+	}
+	return out, nil
 }
 
 // SettOptions are the flags of sley sett.

@@ -26,7 +26,7 @@ func planFiles(_ *cobra.Command, args []string, _ string) ([]string, cobra.Shell
 
 func unitValues(*cobra.Command, []string, string) ([]string, cobra.ShellCompDirective) {
 	out := []string{"metric", "imperial"}
-	for _, kind := range []string{"length", "yarn", "weight", "density"} {
+	for _, kind := range app.UnitKinds() {
 		for _, unit := range present.UnitWords()[kind] {
 			out = append(out, kind+"="+unit)
 		}

@@ -73,7 +73,7 @@ func readPlan(w World, name string) ([]byte, error) {
 func reckonSource(w World, from source, opts ReckonOptions) error {
 	result, list := app.ReckonPlan(from.Source, opts.Find, opts.Explain || opts.JSON)
 	list = from.told(list)
-	units, err := present.UnitsFor(result, opts.Units)
+	units, err := present.UnitsFor(result, from.Units, opts.Units)
 	if err != nil {
 		return stop{code: exitUsage, err: err}
 	}

@@ -78,7 +78,7 @@ func runSheet(w World, name string, opts SheetOptions) error {
 	}
 	result, list := app.ReckonPlan(from.Source, "", true)
 	list = from.told(list)
-	units, err := present.UnitsFor(result, opts.Units)
+	units, err := present.UnitsFor(result, from.Units, opts.Units)
 	if err != nil {
 		return stop{code: exitUsage, err: err}
 	}

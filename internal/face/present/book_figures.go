@@ -15,12 +15,12 @@ import (
 func unitsOfCard(l app.ListUnits) Units {
 	p := &warp.Plan{Units: l.Said}
 	if p.Units.Length == "" && l.Metric {
-		p.Units.Length = Metric.Length
+		p.Warp.Wound.Typed = "1 m" // typed so, which is not said
 	}
 	if l.Bench > 0 {
 		p.Rounding.Bench = qty.Typed[qty.Length]{Is: l.Bench, Typed: l.Bench.String()}
 	}
-	return UnitsOf(p)
+	return UnitsIn(p, l.Book)
 }
 
 // CardFigures gives the figures that a list shows of a document, as they are read at the
@@ -83,4 +83,16 @@ func StockFigures(s *app.Stock, units app.ListUnits) []Line {
 		line("stock.length", "left, by length", s.Length, reckon.YarnLength),
 		line("stock.weight", "left, by weight", s.Mass, reckon.Weight),
 	}
+}
+
+// UnitsText says the units of a book, a line for each kind.
+func UnitsText(u warp.Units) string {
+	text := ""
+	for i, unit := range []string{u.Length, u.Yarn, u.Weight, u.Density, u.Count} {
+		if unit == "" {
+			unit = unitsAsTyped
+		}
+		text += app.UnitKinds()[i] + ": " + unit + "\n"
+	}
+	return text
 }

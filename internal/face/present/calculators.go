@@ -1,6 +1,7 @@
 package present
 
 import (
+	"cmp"
 	"strings"
 
 	"sley/internal/app"
@@ -16,6 +17,9 @@ const systemPlaces = 3
 // YarnPage lays out a yarn's number in every system, each with its working.
 func YarnPage(text string, read app.YarnRead) Page {
 	count := read.Yarn.Count.Is
+	if read.Yarn.Basis() != yarn.FromCount {
+		return Page{Title: cmp.Or(text, "yarn"), Sections: []Section{{Title: "As measured", Lines: YarnFigures(read)}}}
+	}
 	tex := count.Grist().Tex()
 	s := Section{Title: "The whole yarn, all plies together"}
 	for _, c := range yarn.Conversions(count) {
@@ -41,6 +45,14 @@ func readAs(text string, count yarn.Count) string {
 		return "read as " + read
 	}
 	return ""
+}
+
+// conversions are the numbers of a yarn in every system; of one without a count none.
+func conversions(y yarn.Yarn) []yarn.Conversion {
+	if y.Count.Is.IsZero() {
+		return nil
+	}
+	return yarn.Conversions(y.Count.Is)
 }
 
 // conversion writes the working of one number: tex ÷ constant in a direct
@@ -138,12 +150,12 @@ type YarnSystemJSON struct {
 // YarnJSONOf gives the shape of a yarn's conversions.
 func YarnJSONOf(text string, read app.YarnRead, list *problem.List) YarnJSON {
 	count, label := read.Yarn.Count.Is, read.Label
-	out := YarnJSON{Problems: ProblemsJSONOf(list), Format: 1, Typed: text, ReadAs: count.String(), Tex: count.Grist().Tex().String(), Plies: count.Plies()}
+	out := YarnJSON{Problems: ProblemsJSONOf(list), Format: 1, Typed: text, ReadAs: count.String(), Tex: read.Yarn.Grist().Tex().String(), Plies: count.Plies()}
 	out.Label = YarnLabelJSON{
 		Name: label.Name, Fibre: label.Composition.Is.String(), Colour: label.Colour.String(),
 		System: string(label.Taken), Source: label.Source, Others: append([]string{}, label.Others...), Set: read.Sets,
 	}
-	for _, c := range yarn.Conversions(count) {
+	for _, c := range conversions(read.Yarn) {
 		out.Systems = append(out.Systems, YarnSystemJSON{
 			string(c.System.ID), c.System.Name, c.System.Symbol(), c.Value.String(), c.Value.Float(), c.Direct, c.Constant.String(), c.System.Source,
 		})

@@ -84,7 +84,7 @@ type LiveDraft struct {
 // LiveOf words a preview. Lines with the ids in open have their working, where the
 // preview has workings.
 func LiveOf(p *app.Preview, open []string) Live {
-	u := UnitsOf(p.Plan)
+	u := UnitsIn(p.Plan, p.Units)
 	out := Live{
 		Version: p.Version, Name: p.Plan.Name, Mark: p.Mark, Sections: []LiveSection{}, Orders: map[string]LiveOrder{},
 		Yarns: []LiveYarn{}, Findable: []LivePath{}, Limits: []LivePath{}, Problems: u.Problems(p.Problems),

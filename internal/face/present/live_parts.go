@@ -1,6 +1,8 @@
 package present
 
 import (
+	"math"
+	"strconv"
 	"strings"
 
 	"sley/internal/app"
@@ -105,8 +107,12 @@ type LiveBand struct {
 	Low    float64 `json:"low"`
 	High   float64 `json:"high"`
 	Value  string  `json:"value"`
+	Typed  string  `json:"typed"` // the whole number nearest its middle, as a plan is written
 	Source string  `json:"source"`
 }
+
+// settUnits are how a plan writes threads in each unit.
+var settUnits = map[string]string{"in": " epi", "cm": " ends/cm", "10cm": "/10 cm"}
 
 // settBands are the setts of Advise in the order they are shown.
 var settBands = []string{
@@ -129,6 +135,7 @@ func (u Units) liveSett(p *app.Preview) *LiveSett {
 			b.Value = strings.NewReplacer("{low}", u.bare(low), "{high}", u.Bench(high)).Replace(spanWords)
 		}
 		b.Low, b.High = u.inUnit(low), u.inUnit(high)
+		b.Typed = strconv.Itoa(int(math.Round((b.Low+b.High)/2))) + settUnits[u.Density]
 		out.Bands = append(out.Bands, b)
 	}
 	if len(out.Bands) == 0 {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"sley/internal/app"
 	"sley/internal/engine/reckon"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/warp"
@@ -27,11 +28,7 @@ var (
 )
 
 // UnitWords lists, for each kind of quantity, the units that can be asked for.
-func UnitWords() map[string][]string {
-	return map[string][]string{
-		"length": {"in", "cm"}, "yarn": {"yd", "m"}, "weight": {"oz", "lb", "g", "kg"}, "density": {"in", "cm", "10cm"},
-	}
-}
+func UnitWords() map[string][]string { return app.UnitChoices() }
 
 // UnitsOf gives the units of a plan: those it names, the rest as its first
 // size was typed.
@@ -60,15 +57,36 @@ func UnitsOf(p *warp.Plan) Units {
 	return u
 }
 
-// UnitsFor gives the units to show a reckoning in: its plan's, with what the
-// text asks for over them. Where the plan had errors there is no reckoning, and
-// imperial units stand in.
-func UnitsFor(r *reckon.Result, text string) (Units, error) {
-	over := Imperial
-	if r != nil {
-		over = UnitsOf(r.Plan)
+// UnitsIn gives the units of a plan that is in a book: those it names, then those of the
+// book, the rest as its first size was typed.
+func UnitsIn(p *warp.Plan, book warp.Units) Units {
+	u := UnitsOf(p)
+	for _, one := range []struct{ kind, said, book string }{
+		{"length", p.Units.Length, book.Length},
+		{"yarn", p.Units.Yarn, book.Yarn},
+		{"weight", p.Units.Weight, book.Weight},
+		{"density", p.Units.Density, book.Density},
+		{"count", p.Units.Count, book.Count},
+	} {
+		if one.said == "" && one.book != "" {
+			u = u.with(one.kind, one.book)
+		}
 	}
-	return ParseUnits(text, over)
+	if p.Rounding.Bench.Given() {
+		u.Step = p.Rounding.Bench.Is
+	}
+	return u
+}
+
+// UnitsFor gives the units to show a reckoning in: its plan's in a book, with what the
+// text asks for over them. Where the plan had errors there is no reckoning, and
+// imperial units stand in for its own.
+func UnitsFor(r *reckon.Result, book warp.Units, text string) (Units, error) {
+	plan := &warp.Plan{}
+	if r != nil {
+		plan = r.Plan
+	}
+	return ParseUnits(text, UnitsIn(plan, book))
 }
 
 // ParseUnits reads metric, imperial, or kind=unit pairs over the units given:
@@ -82,8 +100,9 @@ func ParseUnits(text string, over Units) (Units, error) {
 			over = Metric
 		case part == "imperial":
 			over = Imperial
-		case ok && known(UnitWords()[kind], unit):
-			over = over.with(kind, unit)
+		case ok && isUnit(kind, unit):
+			named, _ := app.UnitNamed(kind, unit)
+			over = over.with(kind, named)
 		default:
 			return over, fmt.Errorf("--units: %q is not known; write metric, imperial, or pairs such as length=cm,yarn=m,weight=g,density=cm", part)
 		}
@@ -91,13 +110,9 @@ func ParseUnits(text string, over Units) (Units, error) {
 	return over, nil
 }
 
-func known(list []string, s string) bool {
-	for _, have := range list {
-		if have == s {
-			return true
-		}
-	}
-	return false
+func isUnit(kind, unit string) bool {
+	_, ok := app.UnitNamed(kind, unit)
+	return ok
 }
 
 func (u Units) with(kind, unit string) Units {
@@ -111,6 +126,8 @@ func (u Units) with(kind, unit string) Units {
 		u.Weight = unit
 	case "density":
 		u.Density = unit
+	case "count":
+		u.Count = unit
 	}
 	return u
 }

@@ -10,6 +10,9 @@ var bookWords = map[string]words{
 	"name.control":        {"the name \"{read}\" holds characters that cannot be seen", "", "type the name anew, without tabs and line ends"},
 	"path.unknown":        {"\"{read}\" is no value of this document", "", "write one that it has: {valid}"},
 
+	"units.kind": {"\"{read}\" is no kind of quantity that has units to choose from", "", "write one of {valid}"},
+	"units.unit": {"\"{read}\" is no unit that figures can be shown in", "", "write one of {valid}, or nothing to show each plan as it was typed"},
+
 	"undo.none":   {"there is nothing before this to undo", "", "remove the document if it is not wanted"},
 	"undo.others": {"what was done last was done elsewhere", "undo takes back only what was done here", "look at the history, and return to the version that is wanted"},
 	"redo.none":   {"there is nothing to redo here", "", "look at the history, and return to the version that is wanted"},

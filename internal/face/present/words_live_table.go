@@ -59,6 +59,9 @@ var defaultPaths = map[string]string{
 	"tie-on":       "loom.waste.tie-on",
 }
 
+// unitsAsTyped is what figures are shown in where the book says nothing.
+const unitsAsTyped = "as each plan was typed"
+
 // The words of what there is to do next, and of a cloth in a list.
 const (
 	nextDress   = "print the sheets, then wind the warp"

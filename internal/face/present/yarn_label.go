@@ -13,16 +13,21 @@ import (
 // ways and in every count system, how thick it is and how it wraps. What is not known is
 // left out.
 func YarnFigures(read app.YarnRead) []Line {
-	out := labelFigures(read)
-	grist := read.Yarn.Grist()
+	return append(labelFigures(read), ShelfFigures(read.Yarn)...)
+}
+
+// ShelfFigures says what follows of a yarn: its grist both ways and in every count system,
+// how thick it is and how it wraps. Of a yarn whose grist is unknown there is nothing.
+func ShelfFigures(y yarn.Yarn) []Line {
+	grist := y.Grist()
 	if grist.IsZero() {
-		return out
+		return nil
 	}
-	out = append(out, gristLine(read.Yarn))
+	out := []Line{gristLine(y)}
 	for _, s := range yarn.Systems() {
 		out = append(out, Line{ID: "systems[" + string(s.ID) + "]", Label: s.Name, Value: s.Number(grist).Short(systemPlaces) + " " + s.Symbol()})
 	}
-	return append(out, thicknessLines(read.Yarn)...)
+	return append(out, thicknessLines(y)...)
 }
 
 // labelFigures are what a label says, as it was understood.

@@ -97,7 +97,7 @@ func drop(tab *browsing.Tab, files ...file) {
 	for _, f := range files {
 		script += "all.items.add(new File([" + browsing.Quote(f.text) + "], " + browsing.Quote(f.name) + "));"
 	}
-	tab.Do(script + "document.querySelector('.at-drafts h1').dispatchEvent(new DragEvent('drop', { bubbles: true, cancelable: true, dataTransfer: all }))")
+	tab.Do(script + "for (const kind of ['dragover', 'drop']) document.querySelector('h1').dispatchEvent(new DragEvent(kind, { bubbles: true, cancelable: true, dataTransfer: all }))")
 }
 
 // A draft is looked at, renamed, noted, changed, and brought back; then a warp begins with

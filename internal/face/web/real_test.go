@@ -7,6 +7,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
+	"net"
 	"net/http"
 	"net/http/cookiejar"
 	"path/filepath"
@@ -71,15 +72,32 @@ func newReal(t testing.TB) *real {
 		Book: r.book.Studio, Place: r.book.Path(), Token: token, Program: "test",
 		Check: r.book.Check, Copy: r.book.KeepToday,
 	}, r.port)
+	r.serve(on)
+	t.Cleanup(r.end)
+	r.client = r.window()
+	return r
+}
+
+func (r *real) serve(on net.Listener) {
 	ctx, stop := context.WithCancel(context.Background())
 	r.stop = stop
 	go func() { r.stopped <- r.server.Serve(ctx, on) }()
-	t.Cleanup(func() {
-		stop()
-		<-r.stopped
-	})
-	r.client = r.window()
-	return r
+}
+
+// end ends the server, as if sley was closed.
+func (r *real) end() {
+	r.stop()
+	<-r.stopped
+}
+
+// again serves once more, where it did before.
+func (r *real) again() {
+	r.t.Helper()
+	on, err := web.Listen(r.t.Context(), r.port)
+	if err != nil || web.PortOf(on) != r.port {
+		r.t.Fatalf("the port is taken: %v", err)
+	}
+	r.serve(on)
 }
 
 // window is a browser that opened the page.

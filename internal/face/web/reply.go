@@ -73,6 +73,8 @@ type problemJSON struct {
 	Code     string `json:"code"`
 	Severity string `json:"severity"`
 	Path     string `json:"path"`
+	Line     int    `json:"line,omitempty"` // of a file that was sent
+	Excerpt  string `json:"excerpt,omitempty"`
 	Read     string `json:"read,omitempty"`
 	Says     string `json:"says"`
 	Fix      string `json:"fix,omitempty"`
@@ -85,7 +87,7 @@ func problemsJSON(list *problem.List) []problemJSON {
 	}
 	for _, p := range list.All() {
 		p = present.Imperial.Localise(p)
-		out = append(out, problemJSON{p.Code, p.Severity.String(), p.Path, p.Read, present.Wrong(p), present.Fix(p)})
+		out = append(out, problemJSON{p.Code, p.Severity.String(), p.Path, p.Place.Line, p.Place.Excerpt, p.Read, present.Wrong(p), present.Fix(p)})
 	}
 	return out
 }

@@ -103,6 +103,8 @@ var routes = []route{
 	{"GET /api/documents/{id}/draft.svg", "it drawn", draftFile("svg")},
 	{"GET /api/documents/{id}/draft.png", "it drawn, as dots", draftFile("png")},
 	{"GET /api/documents/{id}/draft.pdf", "it drawn on paper", draftFile("pdf")},
+	{"GET /api/units", "what figures are shown in", (*Server).unitsAre},
+	{"POST /api/units", "says it", (*Server).unitsSet},
 	{"GET /api/documents/{id}/sheets", "the sheets that a warp has", (*Server).sheetsListed},
 	{"GET /api/documents/{id}/sheets.pdf", "sheets on paper", (*Server).sheetsPrinted},
 	{"GET /api/documents/{id}/sheets.png", "a page of them, to look at", (*Server).sheetShown},

@@ -32,7 +32,7 @@ func (s *Server) pressing(w http.ResponseWriter, r *http.Request) (pressed, bool
 		reply(w, http.StatusUnprocessableEntity, refusedJSON{problemsJSON(done.Problems)})
 		return pressed{}, false
 	}
-	p := pressed{done, present.UnitsOf(done.Result.Plan), sheet.Options{Paper: r.URL.Query().Get("paper"), Mark: done.Mark}}
+	p := pressed{done, present.UnitsIn(done.Result.Plan, done.Units), sheet.Options{Paper: r.URL.Query().Get("paper"), Mark: done.Mark}}
 	for _, name := range strings.Split(r.URL.Query().Get("pages"), ",") {
 		if name = strings.TrimSpace(name); name != "" {
 			p.asked.Sheets = append(p.asked.Sheets, name)

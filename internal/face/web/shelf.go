@@ -17,6 +17,7 @@ type shelvedJSON struct {
 	Stock      *stockJSON     `json:"stock"`
 	Promised   []promisedJSON `json:"promised"`
 	Left       *leftJSON      `json:"left"`
+	Known      []notedJSON    `json:"known,omitempty"` // of one yarn
 }
 
 type stockJSON struct {
@@ -87,5 +88,7 @@ func (s *Server) promised(w http.ResponseWriter, r *http.Request) {
 		s.fail(w, r, err)
 		return
 	}
-	reply(w, http.StatusOK, shelvedOf(y))
+	out := shelvedOf(y)
+	out.Known = notedOf(present.ShelfFigures(y.Yarn))
+	reply(w, http.StatusOK, out)
 }

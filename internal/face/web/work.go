@@ -112,7 +112,7 @@ func (s *Server) reckoned(w http.ResponseWriter, r *http.Request) {
 	}
 	result, list := app.ReckonPlan(from, r.URL.Query().Get("find"), true)
 	list.Append(warned)
-	units, err := present.UnitsFor(result, r.URL.Query().Get("units"))
+	units, err := present.UnitsFor(result, from.Units, r.URL.Query().Get("units"))
 	if err != nil {
 		refuse(w, http.StatusBadRequest, "request.query")
 		return

@@ -32,12 +32,13 @@ type yarnReadJSON struct {
 // yarnRead reads a yarn from its label; nothing is written.
 func (s *Server) yarnRead(w http.ResponseWriter, r *http.Request) {
 	var in struct {
-		Text string `json:"text"`
+		Text string    `json:"text"`
+		Set  []app.Set `json:"set"`
 	}
 	if !asked(w, r, &in) {
 		return
 	}
-	read, list := app.ReadYarn(in.Text)
+	read, list := app.ReadYarn(in.Text, in.Set...)
 	reply(w, http.StatusOK, yarnReadJSON{
 		Name: read.Label.Name, Set: append([]app.Set{}, read.Sets...),
 		Figures: notedOf(present.YarnFigures(read)), Problems: problemsJSON(list),

@@ -67,3 +67,45 @@ func TestYarnThatIsHalfRead(t *testing.T) {
 		t.Errorf("an unknown key: %d", status)
 	}
 }
+
+// What was measured is laid over the label, or stands alone. 10 yd of 5 g are
+// 10 × 453.59237 ÷ 5 = 907 yd/lb.
+func TestYarnIsReadAsMeasured(t *testing.T) {
+	r := newReal(t)
+	skein := []map[string]any{{"path": "skein.length", "value": "10 yd"}, {"path": "skein.weight", "value": "5 g"}}
+	for _, text := range []string{"", "8/2 cotton"} {
+		var read yarnRead
+		if status := r.ask("POST", "/api/yarns/read", map[string]any{"text": text, "set": skein}, &read); status != 200 {
+			t.Fatal(status)
+		}
+		if got := read.figure("grist"); got != "907 yd/lb" {
+			t.Errorf("%q: grist %q", text, got)
+		}
+	}
+	var read yarnRead
+	r.ask("POST", "/api/yarns/read", map[string]any{"set": skein[:1]}, &read)
+	if len(read.Problems) != 1 || read.Problems[0].Path != "skein.weight" {
+		t.Errorf("half a skein: %+v", read.Problems)
+	}
+}
+
+// What is known of a yarn of the shelf, and where a file that was sent is wrong.
+func TestKnownAndPlaced(t *testing.T) {
+	r := newReal(t)
+	id, _ := r.named("yarns", "linen 8/1, flax")
+	var one struct{ Known []figureRead }
+	r.ask("GET", "/api/documents/"+itoa(id)+"/promised", nil, &one)
+	if len(one.Known) < 20 || one.Known[0].ID != "grist" {
+		t.Errorf("known: %+v", one.Known)
+	}
+	var bad struct {
+		Problems []struct {
+			Line          int
+			Excerpt, Says string
+		}
+	}
+	r.ask("POST", "/api/warps", map[string]any{"window": "w", "name": "bad.toml", "text": "sley = 1\n\n[[pieces]]\nlength = \"30\"\n"}, &bad)
+	if len(bad.Problems) == 0 || bad.Problems[len(bad.Problems)-1].Line != 4 || bad.Problems[len(bad.Problems)-1].Excerpt != `length = "30"` {
+		t.Errorf("%+v", bad)
+	}
+}

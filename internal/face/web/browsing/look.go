@@ -41,7 +41,7 @@ func (b *Tab) Barriers() []string {
 }
 
 // Cramped is what does not fit or cannot be read: a page wider than its window, text
-// cut off at the side, text that is too small.
+// cut off at the side, text that is too small, texts and fields over each other.
 func (b *Tab) Cramped() []string {
 	b.t.Helper()
 	var found []string
@@ -64,7 +64,27 @@ const cramped = `(() => {
 		const box = range.getBoundingClientRect();
 		if (box.right > root.clientWidth + 1 || box.left < -1) found.push("cut off: " + text);
 	}
-	return found;
+	const drawn = [];
+	const boxes = (of, rects) => { for (const r of rects) if (r.width > 1 && r.height > 1) drawn.push({of, l: r.left + 1, r: r.right - 1, t: r.top + r.height / 4, b: r.bottom - r.height / 4}); };
+	const words = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+	for (let node; node = words.nextNode();) {
+		const of = node.parentElement;
+		if (!node.textContent.trim() || !of.checkVisibility() || of.closest("noscript, script, style, .hidden, .skip, option")) continue;
+		const range = document.createRange();
+		range.selectNodeContents(node);
+		boxes(of, range.getClientRects());
+	}
+	for (const of of document.querySelectorAll("input, select, textarea, img")) if (of.checkVisibility()) boxes(of, of.getClientRects());
+	const called = e => (e.innerText || e.name || e.id || e.tagName).trim().slice(0, 40);
+	drawn.sort((a, b) => a.t - b.t);
+	for (let i = 0; i < drawn.length; i++) {
+		for (let j = i + 1; j < drawn.length && drawn[j].t < drawn[i].b; j++) {
+			const a = drawn[i], b = drawn[j];
+			if (a.of === b.of || a.of.contains(b.of) || b.of.contains(a.of)) continue;
+			if (a.l < b.r && b.l < a.r) found.push("over each other: " + called(a.of) + " | " + called(b.of));
+		}
+	}
+	return [...new Set(found)].slice(0, 20);
 })()`
 
 // Stop is one place where the keyboard comes to.

@@ -2,6 +2,9 @@ import type { ComponentChildren } from 'preact'
 import { doc, edit, numbers, valueAt } from './doc'
 import { put, save } from './deeds'
 import type { Json, Problem } from './kinds'
+import { Label, Term } from './term'
+import { termAt } from './term_at'
+import type { TermName } from './guide/prose'
 import { at, isTable, textOf } from './tree'
 import { words } from './words'
 
@@ -58,7 +61,9 @@ export function Field({ path, label, hint, number, placeholder, suggest, ...more
   const wrong = problemsAt(path)
   return (
     <div class={`field ${more.class ?? ''} ${more.wide ? 'wide' : ''}`}>
-      <label for={id}>{label}</label>
+      <Label of={id} term={termAt(path)}>
+        {label}
+      </Label>
       <input
         id={id}
         name={path}
@@ -140,7 +145,9 @@ export function Choice({ path, label, hint, choices, none, ...more }: ChoiceProp
   const known = value === '' || choices.some(([key]) => key === value)
   return (
     <div class={`field ${more.class ?? ''}`}>
-      <label for={id}>{label}</label>
+      <Label of={id} term={termAt(path)}>
+        {label}
+      </Label>
       <select id={id} name={path} value={value} onChange={(event) => setNow(path, event.currentTarget.value || null)}>
         {none !== undefined && <option value="">{none}</option>}
         {known || <option value={value}>{value}</option>}
@@ -156,10 +163,10 @@ export function Choice({ path, label, hint, choices, none, ...more }: ChoiceProp
 }
 
 // Group is a stretch of fields under a heading.
-export function Group({ title, says, children }: { title: string; says?: string; children: ComponentChildren }) {
+export function Group({ title, says, term, children }: { title: string; says?: string; term?: TermName; children: ComponentChildren }) {
   return (
     <section class="group">
-      <h2>{title}</h2>
+      <h2>{term ? <Term of={term}>{title}</Term> : title}</h2>
       {says && <p class="soft">{says}</p>}
       {children}
     </section>

@@ -48,6 +48,8 @@ export type Problem = {
   code: string
   severity: string
   path: string
+  line?: number // of a file that was sent
+  excerpt?: string
   read?: string
   says: string
   fix?: string

@@ -35,7 +35,7 @@ export type Run = { at: number; to: number; yarn?: string; count: number; densit
 
 export type Order = { typed: string; total: number; fills: boolean; runs: Run[]; whole: { yarn: string; count: number }[] }
 
-export type Band = { says: string; low: number; high: number; value: string; source: string }
+export type Band = { says: string; low: number; high: number; value: string; typed: string; source: string }
 
 export type Advice = { bands: Band[]; unit: string; wanted?: number; exact?: number }
 

@@ -85,7 +85,7 @@ export function Demo() {
   if (!book.value?.demo) return null
   return (
     <p class="note">
-      {words.demoSays} <Link to={{ page: 'guide', part: '' }}>{words.demoGuide}</Link>{' '}
+      {words.demoSays} <Link to={{ page: 'guide', part: 'begin' }}>{words.demoGuide}</Link>{' '}
       <button type="button" class="link" onClick={() => void clearDemo()}>
         {words.clearDemo}
       </button>
@@ -109,6 +109,10 @@ export function Empty() {
           </div>
         ))}
       </dl>
+      <p class="onward">
+        {words.emptyGuide} <Link to={{ page: 'guide', part: 'piece' }}>{words.emptyGuideLink}</Link>
+        {words.emptyUnits} <Link to={{ page: 'units' }}>{words.units}</Link>.
+      </p>
     </section>
   )
 }

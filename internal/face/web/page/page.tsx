@@ -49,12 +49,19 @@ function Shown({ place, show, read, title }: ShownProps) {
     document.title = `${title} · ${words.program}`
   }, [title])
   useEffect(() => {
-    if (moves === 0) return
-    const main = document.getElementById('main')
-    scrollTo(0, 0)
-    main?.focus({ preventScroll: true })
+    if (moves > 0 || place.page === 'glossary') toBeginning()
   }, [moves])
-  return <div class={`page at-${place.page}`}>{show()}</div>
+  return <div class={`page page-${place.page}`}>{show()}</div>
+}
+
+// toBeginning takes the window and the keyboard to where a page begins, or to the place on
+// it that the address names.
+function toBeginning(): void {
+  const named = document.getElementById(location.hash.slice(1))
+  scrollTo(0, 0)
+  named?.scrollIntoView()
+  const begin = named ?? document.getElementById('main')
+  begin?.focus({ preventScroll: true })
 }
 
 // onKey leaves undo to the field while one is typed in.

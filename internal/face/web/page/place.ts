@@ -19,13 +19,15 @@ export type Place =
   | { page: 'records' }
   | { page: 'units' }
   | { page: 'guide'; part: string }
-  | { page: 'glossary' }
+  | { page: 'glossary'; term?: string }
   | { page: 'nowhere' }
 
 const whole = (text: string | undefined): number => (text && /^[1-9]\d{0,15}$/.test(text) ? Number(text) : 0)
 
 // placeOf reads an address.
-export function placeOf(path: string): Place {
+export function placeOf(address: string): Place {
+  const [path = '', term] = address.split('#')
+  if (path === '/glossary' && term) return { page: 'glossary', term }
   const [first = '', second, third, ...more] = path.replace(/^\/|\/$/g, '').split('/')
   const id = whole(second)
   if (more.length > 0) return { page: 'nowhere' }
@@ -72,6 +74,8 @@ export function addressOf(place: Place): string {
       return '/drafts/catalogue'
     case 'guide':
       return place.part ? `/guide/${place.part}` : '/guide'
+    case 'glossary':
+      return place.term ? `/glossary#${place.term}` : '/glossary'
     default:
       return `/${place.page}`
   }
@@ -87,16 +91,16 @@ export const moved = signal(0)
 export function go(place: Place, instead = false): void {
   const to = addressOf(place)
   if (instead) history.replaceState(null, '', to)
-  else if (to !== location.pathname) history.pushState(null, '', to)
+  else if (to !== location.pathname + location.hash) history.pushState(null, '', to)
   here.value = place
   moved.value++
 }
 
 // follow keeps the place in step with the address.
 export function follow(): void {
-  here.value = placeOf(location.pathname)
+  here.value = placeOf(location.pathname + location.hash)
   window.addEventListener('popstate', () => {
-    here.value = placeOf(location.pathname)
+    here.value = placeOf(location.pathname + location.hash)
     moved.value++
   })
 }

@@ -1,6 +1,7 @@
 import { StrayItem, WarpList } from './warps'
 import { hand, strays } from './hand'
 import { Demo, Empty } from '../notices'
+import { Drop } from '../new/drop'
 import { Search } from '../search'
 import { Link } from '../link'
 import { words } from '../words'
@@ -17,6 +18,7 @@ export function Bench() {
           {words.newWarp}
         </Link>
       </div>
+      <Drop />
       {empty || <Search list={hand} found={words.found} foundFor={words.foundFor} />}
       <Demo />
       {strays.value.length > 0 && (

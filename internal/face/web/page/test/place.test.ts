@@ -14,3 +14,9 @@ test('an address that leads nowhere says so', () => {
     assert.deepEqual(placeOf(path), { page: 'nowhere' }, path)
   }
 })
+
+test('a word of the glossary has its own address', () => {
+  assert.deepEqual(placeOf('/glossary#take-up'), { page: 'glossary', term: 'take-up' })
+  assert.equal(addressOf({ page: 'glossary', term: 'take-up' }), '/glossary#take-up')
+  assert.deepEqual(placeOf('/yarns#take-up'), { page: 'yarns' })
+})

@@ -4,6 +4,8 @@ import { Set } from '../figure'
 import type { Allowance } from '../kinds_doc'
 import { save } from '../deeds'
 import { doc, edit, valueAt } from '../doc'
+import { Label } from '../term'
+import { termOfLoss } from '../term_at'
 import { textOf } from '../tree'
 import { words } from '../words'
 import { advice } from './advice'
@@ -13,10 +15,10 @@ const w = words.warp
 // Allowances are what the cloth loses, each in the form the weaver writes it.
 export function Allowances() {
   const all = numbers.value?.allowances ?? []
-  const stands = (a: Allowance) => a.origin !== 'none' || a.typed !== '' || edit.value?.value[a.path] !== undefined
+  const stands = (a: Allowance) => (a.origin !== 'none' && a.origin !== 'reckoned') || a.typed !== '' || edit.value?.value[a.path] !== undefined
   const unsaid = all.filter((a) => !stands(a))
   return (
-    <Group title={w.allowances} says={w.allowancesSays}>
+    <Group title={w.allowances} says={w.allowancesSays} term="allowance">
       {all.filter(stands).map((a) => (
         <AllowanceRow key={a.path} of={a} />
       ))}
@@ -37,9 +39,9 @@ function AllowanceRow({ of }: { of: Allowance }) {
   const wrong = problemsAt(of.path)
   return (
     <div class="allowance">
-      <label for={id} class="says">
+      <Label of={id} term={termOfLoss(of.key)} class="says">
         {of.says}
-      </label>
+      </Label>
       <input
         id={id}
         name={of.path}
@@ -63,10 +65,9 @@ function AllowanceRow({ of }: { of: Allowance }) {
 }
 
 function aboutOf(of: Allowance): string {
-  const parts = [w.between(of.from, of.to)]
-  if (of.origin === 'default') parts.push(w.default_)
+  const parts = of.origin === 'default' ? [w.default_] : []
   if (of.usual) parts.push(w.usually(of.usual))
-  return parts.join('; ')
+  return parts.length > 0 ? parts.join('; ') : w.between(of.from, of.to)
 }
 
 // Choices are other readings of what is written, and what she has measured before.

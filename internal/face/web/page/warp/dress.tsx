@@ -1,7 +1,8 @@
 import { useSignal } from '@preact/signals'
 import { act } from '../deeds'
 import { doc, numbers, valueAt } from '../doc'
-import { Choice, Field, Group } from '../field'
+import { Field, Group } from '../field'
+import { LoomFields, Winding } from '../shelf/loom_fields'
 import { textOf } from '../tree'
 import { words } from '../words'
 import { Lines } from './lines'
@@ -30,8 +31,6 @@ export function Dress() {
     </>
   )
 }
-
-const sheds = ['rising', 'sinking', 'counterbalance', 'countermarch', 'table'].map((one) => [one, one] as const)
 
 function Loom() {
   const now = doc.value
@@ -69,56 +68,6 @@ function Loom() {
         <summary>{words.shelf.loomMore}</summary>
         <LoomFields before="loom" />
       </details>
-    </Group>
-  )
-}
-
-// LoomFields are the fields of a loom, in a warp or on the shelf.
-export function LoomFields({ before }: { before: string }) {
-  const at = (key: string) => (before ? `${before}.${key}` : key)
-  const s = words.shelf
-  const waste = valueAt(at('waste'))
-  return (
-    <div class="fields">
-      <Field path={at('shafts')} label={s.shafts} number />
-      <Field path={at('treadles')} label={s.treadles} number />
-      <Choice path={at('shed')} label={s.shed} choices={sheds} none={s.unsaid} />
-      <Field path={at('width')} label={s.weavingWidth} />
-      <Reeds path={at('reeds')} />
-      <Field path={at('heddles')} label={s.heddles} hint={s.heddlesHint} number />
-      <Field path={at('waste')} label={s.waste} {...(typeof waste === 'object' ? {} : { hint: s.wasteHint })} />
-      <Field path={at('beam-holds')} label={s.beamHolds} />
-      <Field path={at('beams')} label={s.beams} number />
-    </div>
-  )
-}
-
-function Reeds({ path }: { path: string }) {
-  const list = valueAt(path)
-  const many = Array.isArray(list) ? list.length : 0
-  return (
-    <fieldset class="field table wide">
-      <legend>{words.shelf.reeds}</legend>
-      {Array.from({ length: many + 1 }, (_, i) => (
-        <Field key={i} path={`${path}[${i}]`} label={i < many ? words.shelf.reed(i + 1) : words.shelf.addReed} {...(i === many ? { placeholder: '12 dpi' } : {})} />
-      ))}
-    </fieldset>
-  )
-}
-
-// Winding is how the warp is wound and spread.
-export function Winding() {
-  return (
-    <Group title={w.winding}>
-      <div class="fields">
-        <Choice path="winding.board" label={w.board} choices={[['usual', w.boardUsual]]} none={words.shelf.unsaid} />
-        <Field path="winding.mill" label={w.mill} />
-        <Field path="winding.together" label={w.together} number />
-        <Field path="winding.bout" label={w.bout} number />
-        <Field path="winding.tie" label={w.tie} number />
-        <Field path="winding.raddle" label={w.raddle} hint={w.raddleHint} />
-        <Field path="winding.section" label={w.section} />
-      </div>
     </Group>
   )
 }

@@ -1,6 +1,8 @@
 import { explain, numbers, open } from '../doc'
 import { Set } from '../figure'
 import type { Line, Section } from '../kinds_doc'
+import { Term } from '../term'
+import { termOfSection } from '../term_at'
 import { words } from '../words'
 
 type Props = { title: string; sections?: string[]; piece?: boolean; but?: string[] }
@@ -15,7 +17,7 @@ export function Lines({ title, sections, piece, but }: Props) {
   return (
     <section class="reckoning">
       <h2>{title}</h2>
-      {shown.length === 0 ? <NoNumbers /> : shown.map((s) => <SectionLines key={s.id} section={s} big={s.id === 'glance'} />)}
+      {shown.length === 0 ? <NoNumbers /> : shown.map((s) => <SectionLines key={s.id} section={s} big={s.id === 'glance'} unfold={sections !== undefined} />)}
     </section>
   )
 }
@@ -34,18 +36,40 @@ export const NoNumbers = () => (
   </>
 )
 
-function SectionLines({ section, big }: { section: Section; big: boolean }) {
+// folded are sections that are wanted at the loom, and rarely before.
+const folded = ['winding', 'raddle', 'sections', 'heddles', 'rest']
+
+const isMark = (line: Line): boolean => line.id.includes('.marks[')
+
+function SectionLines({ section, big, unfold }: { section: Section; big: boolean; unfold: boolean }) {
+  const term = termOfSection(section.id)
+  const marks = section.lines.filter(isMark)
+  const lines = <Rows lines={section.lines.filter((line) => !isMark(line))} big={big} />
+  if (folded.includes(section.id) && !unfold) return <Fold title={section.title} lines={section.lines} />
   return (
     <>
-      <h3>{section.title}</h3>
-      <ul class={big ? 'lines big' : 'lines'} role="list">
-        {section.lines.map((line) => (
-          <LineRow key={line.id} line={line} />
-        ))}
-      </ul>
+      <h3>{term ? <Term of={term}>{section.title}</Term> : section.title}</h3>
+      {lines}
+      {marks.length > 0 && <Fold title={words.warp.marks} lines={marks} />}
     </>
   )
 }
+
+const Rows = ({ lines, big }: { lines: Line[]; big: boolean }) => (
+  <ul class={big ? 'lines big' : 'lines'} role="list">
+    {lines.map((line) => (
+      <LineRow key={line.id} line={line} />
+    ))}
+  </ul>
+)
+
+// Fold keeps lines under their heading until they are asked for.
+const Fold = ({ title, lines }: { title: string; lines: Line[] }) => (
+  <details>
+    <summary>{title}</summary>
+    <Rows lines={lines} big={false} />
+  </details>
+)
 
 // LineRow is one figure; pressed, its working opens under it.
 function LineRow({ line }: { line: Line }) {

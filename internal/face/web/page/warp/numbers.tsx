@@ -22,13 +22,6 @@ export function Numbers() {
       <div class="answers">
         <Care />
         <Lines title={w.reckoning} />
-        <p class="buttons">
-          {doc.value && (
-            <Link to={{ page: 'warp', id: doc.value.id, stage: 'dress' }} class="strong">
-              {w.print}
-            </Link>
-          )}
-        </p>
       </div>
     </div>
   )
@@ -49,6 +42,13 @@ export function Care() {
   const notes = all.filter((p) => p.severity === 'note')
   return (
     <section class="cares" aria-label={w.care}>
+      <p class="buttons print">
+        {doc.value && (
+          <Link to={{ page: 'warp', id: doc.value.id, stage: 'dress' }} class="strong">
+            {w.print}
+          </Link>
+        )}
+      </p>
       {care.length === 0 ? <p class="well">{w.allWell}</p> : care.map((p) => <Told key={p.code + p.path + p.says} problem={p} />)}
       {notes.length > 0 && (
         <details>
@@ -99,7 +99,7 @@ function Seek() {
   return (
     <Group title={w.seek} says={w.seekSays}>
       <div class="fields">
-        <div class="field">
+        <div class="field wide">
           <label for="seek">{w.seekWhat}</label>
           <select id="seek" value={what} onChange={(event) => seek(event.currentTarget.value ? { what: event.currentTarget.value } : null)}>
             <option value="">{w.seekNone}</option>

@@ -39,17 +39,16 @@ function Bands({ of }: { of: Advice }) {
       <p class="soft">{w.adviceSays}</p>
       <ul class="bands" role="list">
         {of.bands.map((band) => (
-          <BandRow key={band.says} band={band} scale={scale} own={own} unit={of.unit} />
+          <BandRow key={band.says} band={band} scale={scale} own={own} />
         ))}
       </ul>
     </>
   )
 }
 
-type RowProps = { band: Band; scale: Scale; own: number | undefined; unit: string }
+type RowProps = { band: Band; scale: Scale; own: number | undefined }
 
-function BandRow({ band, scale, own, unit }: RowProps) {
-  const middle = Math.round((band.low + band.high) / 2)
+function BandRow({ band, scale, own }: RowProps) {
   const from = scale(band.low)
   return (
     <li>
@@ -66,7 +65,7 @@ function BandRow({ band, scale, own, unit }: RowProps) {
       </svg>
       <p class="soft">
         {band.source}{' '}
-        <Take path="warp.sett" value={`${middle} ${unit}`} says={w.useSett(`${middle} ${unit}`)} />
+        <Take path="warp.sett" value={band.typed} says={w.useSett(band.typed)} />
       </p>
     </li>
   )

@@ -86,22 +86,22 @@ function SheetRow({ id, version, sheet }: { id: number; version: number; sheet: 
 
 function Papers() {
   return (
-    <fieldset class="ticks">
-      <legend>{w.paper}</legend>
-      {sheets.value?.papers.map((one) => (
-        <label key={one} class="tick">
-          <input
-            type="radio"
-            name="paper"
-            checked={paper.value === one}
-            onChange={() => {
-              paper.value = one
-              keep('paper', one)
-            }}
-          />
-          {w.papers[one] ?? one}
-        </label>
-      ))}
-    </fieldset>
+    <div class="field paper">
+      <label for="paper">{w.paper}</label>
+      <select
+        id="paper"
+        value={paper.value}
+        onChange={(event) => {
+          paper.value = event.currentTarget.value
+          keep('paper', paper.value)
+        }}
+      >
+        {sheets.value?.papers.map((one) => (
+          <option key={one} value={one}>
+            {w.papers[one] ?? one}
+          </option>
+        ))}
+      </select>
+    </div>
   )
 }

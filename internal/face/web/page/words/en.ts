@@ -6,6 +6,7 @@ import { counted } from './counted'
 import { warp } from './en_warp'
 import { draft } from './en_draft'
 import { guide } from './en_guide'
+import { new_ } from './en_new'
 import { shelf } from './en_shelf'
 import { terms } from './en_terms'
 
@@ -17,6 +18,7 @@ export const english = {
   shelf,
   draft,
   guide,
+  new_,
   terms,
 
   skip: 'To the page itself',
@@ -114,6 +116,10 @@ export const english = {
     ['Drafts', 'threadings, tie-ups and treadlings to weave by.', { page: 'drafts' }],
     ['Warps', 'each with its pieces, where it stands and its key numbers. They stand on this page; begin one without the rest, if you like.', { page: 'new' }],
   ] as readonly (readonly [string, string, Place])[],
+
+  emptyGuide: 'Not sure where to start? The guide goes the whole way once, beginning with',
+  emptyGuideLink: 'the piece',
+  emptyUnits: '. Inches or centimetres, yards or metres are chosen under',
 
   shelves: (yarns: number, looms: number, drafts: number) =>
     `Also in the book: ${counted(yarns, 'yarn', 'yarns')}, ${counted(looms, 'loom', 'looms')}, ${counted(drafts, 'draft', 'drafts')}.`,

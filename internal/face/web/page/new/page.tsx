@@ -1,0 +1,142 @@
+import { Problems } from '../field'
+import { Set } from '../figure'
+import { FigureLines } from '../shelf/lines'
+import { Select, Text } from '../shelf/inputs'
+import { words } from '../words'
+import { Copies } from './copies'
+import { Drop } from './drop'
+import { begin, form, type Kind, kinds, refused, say, shelves } from './form'
+import { take } from './take'
+
+const n = words.new_
+
+// NewPage begins a warp: from a kind of piece, from a warp there is, or from a file.
+export function NewPage() {
+  return (
+    <>
+      <h1>{n.title}</h1>
+      <Drop />
+      <FromKind />
+      <div class="columns others">
+        <Copies />
+        <FromFile />
+      </div>
+    </>
+  )
+}
+
+function FromKind() {
+  const all = kinds.value
+  const chosen = all?.find((kind) => kind.id === form.value.kind)
+  return (
+    <form
+      class="columns from-kind"
+      onSubmit={(event) => {
+        event.preventDefault()
+        if (chosen) void begin()
+      }}
+    >
+      <fieldset>
+        <legend class="heading">{n.kind}</legend>
+        <UnitsChoice />
+        {all ? (
+          <ul class="kinds" role="list">
+            {all.map((kind) => (
+              <KindRow key={kind.id} kind={kind} />
+            ))}
+          </ul>
+        ) : (
+          <p class="soft">{words.reading}</p>
+        )}
+      </fieldset>
+      <div class="answers" aria-live="polite">
+        {chosen ? <Chosen kind={chosen} /> : <Unchosen />}
+      </div>
+    </form>
+  )
+}
+
+function UnitsChoice() {
+  return (
+    <fieldset class="ticks">
+      <legend class="hidden">{words.units}</legend>
+      {(['metric', 'imperial'] as const).map((units) => (
+        <label key={units}>
+          <input type="radio" name="units" checked={form.value.units === units} onChange={() => say({ units })} /> {n.units[units]}
+        </label>
+      ))}
+    </fieldset>
+  )
+}
+
+function KindRow({ kind }: { kind: Kind }) {
+  const piece = kind.pieces[0]
+  return (
+    <li>
+      <label class="figure">
+        <input type="radio" name="kind" value={kind.id} checked={form.value.kind === kind.id} onChange={() => say({ kind: kind.id })} />
+        <span class="says">{kind.name}</span>
+        <span class="leader" aria-hidden="true" />
+        <span class="value">{piece && <Set text={n.size(piece.length, piece.width)} />}</span>
+      </label>
+    </li>
+  )
+}
+
+const Unchosen = () => (
+  <>
+    <h2>{n.unchosen}</h2>
+    <p class="soft">{n.unchosenSays}</p>
+  </>
+)
+
+function Chosen({ kind }: { kind: Kind }) {
+  const now = form.value
+  return (
+    <>
+      <h2 class="sentence">{kind.name}</h2>
+      <p class="soft sentence">{kind.says}</p>
+      <FigureLines of={kind.usual.filter((figure) => figure.id !== 'source')} />
+      <p class="soft">{n.usualSays(kind.usual.find((figure) => figure.id === 'source')?.value ?? '')}</p>
+      <div class="fields">
+        <Text id="new-name" label={n.name} placeholder={kind.name} value={now.name} set={(name) => say({ name })} />
+        <Text id="new-count" label={n.count} number placeholder={String(kind.pieces[0]?.count ?? 1)} value={now.count} set={(count) => say({ count })} />
+        {(['yarn', 'loom', 'draft'] as const).map((part) => (
+          <Select key={part} id={`new-${part}`} label={n.part[part]} none={n.later} value={now[part]} choices={shelves.value[part].map((one) => [String(one.id), one.name])} set={(id) => say({ [part]: id })} />
+        ))}
+      </div>
+      <div class="cares" role="status">
+        <Problems of={refused.value} />
+      </div>
+      <button type="submit" class="strong">
+        {n.begin}
+      </button>
+    </>
+  )
+}
+
+// FromFile takes in files. The field itself is out of sight; its label is the button.
+function FromFile() {
+  return (
+    <section class="group">
+      <h2>{n.file}</h2>
+      <p class="soft">{n.fileSays}</p>
+      <p class="buttons">
+        <label class="plain picker">
+          {n.choose}
+          <input
+            id="files"
+            type="file"
+            class="hidden"
+            multiple
+            onChange={(event) => {
+              const files = [...(event.currentTarget.files ?? [])]
+              event.currentTarget.value = ''
+              void take(files)
+            }}
+          />
+        </label>
+      </p>
+    </section>
+  )
+}

@@ -1,0 +1,101 @@
+import { useSignal } from '@preact/signals'
+import { valueAt } from '../doc'
+import { Choice, Field, Group, setNow } from '../field'
+import { Set } from '../figure'
+import { keysOf, pathOf, under } from '../tree'
+import { words } from '../words'
+import { weaves } from '../words/weaves'
+import { Text } from './inputs'
+import { FigureLine } from './lines'
+import { samples } from './read'
+
+const s = words.shelf
+
+// Samples are the small cloths that were woven of a yarn to be measured, each with what
+// it teaches.
+export function Samples() {
+  const names = keysOf({ samples: valueAt('samples') ?? {} }, 'samples')
+  return (
+    <Group title={s.samples} says={s.samplesSays}>
+      {names.map((name) => (
+        <SampleFields key={name} name={name} />
+      ))}
+      <AddSample names={names} />
+    </Group>
+  )
+}
+
+const along = ['warp', 'on-loom', 'relaxed', 'washed'] as const
+const across = ['reed', 'fell', 'width-relaxed', 'width-washed'] as const
+
+function SampleFields({ name }: { name: string }) {
+  const at = pathOf('samples', name)
+  return (
+    <fieldset class="entry">
+      <legend>{name}</legend>
+      <div class="fields">
+        <Choice path={under(at, 'weave')} label={words.warp.weave} choices={weaves} none={s.unsaid} />
+        <Choice path={under(at, 'wash')} label={words.warp.wash} choices={words.warp.washes as never} none={s.unsaid} />
+        <Field path={under(at, 'sett')} label={s.sampleSett} />
+        <Field path={under(at, 'picks')} label={s.samplePicks} />
+      </div>
+      <Sizes at={at} title={s.along} keys={along} />
+      <Sizes at={at} title={s.across} keys={across} />
+      <Teaches name={name} />
+      <button type="button" class="link" onClick={() => setNow(at, null)}>
+        {s.removeSample(name)}
+      </button>
+    </fieldset>
+  )
+}
+
+function Sizes({ at, title, keys }: { at: string; title: string; keys: readonly (keyof typeof s.sizes)[] }) {
+  return (
+    <fieldset class="field table sizes-of">
+      <legend>{title}</legend>
+      {keys.map((key) => (
+        <Field key={key} path={under(at, key)} label={s.sizes[key]} />
+      ))}
+    </fieldset>
+  )
+}
+
+// Teaches is what the sample lost between two of its states.
+function Teaches({ name }: { name: string }) {
+  const learnt = samples.value.find((one) => one.name === name)?.learnt ?? []
+  if (learnt.length === 0) return <p class="soft">{s.teachesNone}</p>
+  return (
+    <ul class="lines" role="list">
+      {learnt.map((one) => (
+        <FigureLine key={one.key} says={one.says} note={`${words.warp.between(one.from, one.to)}; ${one.typed}`}>
+          <Set text={one.value} />
+        </FigureLine>
+      ))}
+    </ul>
+  )
+}
+
+function AddSample({ names }: { names: string[] }) {
+  const name = useSignal('')
+  const taken = names.includes(name.value.trim())
+  const add = () => {
+    setNow(pathOf('samples', name.value.trim()), {})
+    name.value = ''
+  }
+  return (
+    <form
+      class="fields"
+      onSubmit={(event) => {
+        event.preventDefault()
+        if (name.value.trim() && !taken) add()
+      }}
+    >
+      <Text id="sample-name" label={s.sampleName} placeholder="2/2 twill, fulled" value={name.value} set={(to) => (name.value = to)} {...(taken ? { hint: s.sampleTaken } : {})} />
+      <p class="field act">
+        <button type="submit" class="plain" aria-disabled={name.value.trim() === '' || taken}>
+          {s.addSample}
+        </button>
+      </p>
+    </form>
+  )
+}
