@@ -65,7 +65,15 @@ const cramped = `(() => {
 		if (box.right > root.clientWidth + 1 || box.left < -1) found.push("cut off: " + text);
 	}
 	const drawn = [];
-	const boxes = (of, rects) => { for (const r of rects) if (r.width > 1 && r.height > 1) drawn.push({of, l: r.left + 1, r: r.right - 1, t: r.top + r.height / 4, b: r.bottom - r.height / 4}); };
+	const seen = (of, {left, right, top, bottom}) => { // of what is scrolled, the part in sight
+		for (let e = of.parentElement; e; e = e.parentElement) {
+			if (getComputedStyle(e).overflowX === "visible") continue;
+			const r = e.getBoundingClientRect();
+			left = Math.max(left, r.left), right = Math.min(right, r.right), top = Math.max(top, r.top), bottom = Math.min(bottom, r.bottom);
+		}
+		return {left, right, top, bottom, width: right - left, height: bottom - top};
+	};
+	const boxes = (of, rects) => { for (const r of [...rects].map(r => seen(of, r))) if (r.width > 1 && r.height > 1) drawn.push({of, l: r.left + 1, r: r.right - 1, t: r.top + r.height / 4, b: r.bottom - r.height / 4}); };
 	const words = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
 	for (let node; node = words.nextNode();) {
 		const of = node.parentElement;

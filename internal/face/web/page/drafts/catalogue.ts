@@ -4,36 +4,9 @@ import { heard } from '../heard'
 import type { Figure, Problem, Saved } from '../kinds'
 import { go } from '../place'
 import { windowId } from '../window'
+import { fits, type Param, type Weave } from './weave'
 
 // The catalogue of weaves, and the one that is looked at.
-
-export type Param = {
-  name: string
-  says: string
-  means?: string
-  kind: 'count' | 'choice' | 'ratio' | 'units' | 'threads'
-  default: string
-  least?: number
-  most?: number
-  even?: boolean
-  options?: { value: string; says: string }[]
-}
-
-export type Weave = {
-  id: string
-  family: string
-  family_says: string
-  name: string
-  says: string
-  use?: string
-  source: string
-  shafts: number
-  treadles: number
-  ends: number
-  picks: number
-  float: number
-  params: Param[]
-}
 
 type Looked = { facts: Figure[]; problems: Problem[] }
 
@@ -59,13 +32,6 @@ export async function readWeaves(): Promise<boolean> {
 
 // families are in the order of the catalogue, each with its words.
 export const families = computed(() => [...new Map(weaves.value?.map((weave) => [weave.family, weave.family_says]))])
-
-// fits tells whether a weave is among those that are sought.
-export function fits(weave: Weave, text: string, shafts: string): boolean {
-  const said = `${weave.name} ${weave.says} ${weave.use ?? ''} ${weave.family_says}`.toLowerCase()
-  const all = text.toLowerCase().split(/\s+/)
-  return all.every((word) => said.includes(word)) && (shafts === '' || weave.shafts <= Number(shafts))
-}
 
 // isSeeking tells whether all families are looked through.
 export const isSeeking = computed(() => sought.value.trim() !== '' || most.value !== '')

@@ -1,7 +1,8 @@
 import { Link } from '../link'
 import { words } from '../words'
-import { families, family, isSeeking, lookAt, most, open, shown, sought, type Weave, weaves } from './catalogue'
+import { families, family, isSeeking, lookAt, most, open, shown, sought, weaves } from './catalogue'
 import { Looked } from './looked'
+import type { Weave } from './weave'
 
 const w = words.draft
 

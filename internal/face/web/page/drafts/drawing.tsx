@@ -1,8 +1,9 @@
 import { signal } from '@preact/signals'
 import { doc } from '../doc'
 import { words } from '../words'
+import { drawingOf } from './address'
 import { ProblemList } from './bring'
-import { cannot, chosen, drawingOf, judged, notDrawn } from './open'
+import { cannot, chosen, judged, notDrawn } from './open'
 
 const w = words.draft
 

@@ -2,8 +2,9 @@ import { useSignal } from '@preact/signals'
 import type { Problem } from '../kinds'
 import { words } from '../words'
 import { ProblemList } from './bring'
-import { drawn, facts, type Param, putOnShelf, setValue, values, type Weave, wrong } from './catalogue'
+import { drawn, facts, putOnShelf, setValue, values, wrong } from './catalogue'
 import { FigureLines } from './known'
+import type { Param, Weave } from './weave'
 
 const w = words.draft
 
@@ -43,7 +44,7 @@ export function Looked({ weave }: { weave: Weave }) {
 const elsewhere = (weave: Weave): Problem[] => wrong.value.filter((p) => p.path !== 'name' && !weave.params.some((param) => param.name === p.path))
 
 // rangeOf says what a number may be.
-export function rangeOf({ kind, least, most, even, means }: Param): string {
+function rangeOf({ kind, least, most, even, means }: Param): string {
   const range = kind === 'count' && least !== undefined && most !== undefined ? (even ? w.evenFrom : w.from)(least, most) : ''
   const form = kind === 'ratio' ? w.ratioHint : kind === 'units' ? w.unitsHint : ''
   return [means, range, form].filter(Boolean).join('; ')

@@ -57,12 +57,6 @@ export function choose(all: string[]): void {
   cannot.value = null
 }
 
-// drawingOf is the address of the drawing, as it is or as it would be.
-export function drawingOf(id: number, version: number, after: string[]): string {
-  const change = after.length > 0 ? `&change=${after.map(encodeURIComponent).join(',')}` : ''
-  return `/api/documents/${id}/picture?of=draft&v=${version}${change}`
-}
-
 // notDrawn asks why a drawing did not come: a picture itself cannot say.
 export async function notDrawn(address: string): Promise<void> {
   if (chosen.value.length === 0) return

@@ -120,21 +120,29 @@ function Taught({ one }: { one: Recorded }) {
       </thead>
       <tbody>
         {one.learnt.map((learnt) => (
-          <tr key={learnt.key + learnt.typed}>
-            <th scope="row">
-              <span class="sentence">{learnt.says}</span>
-              <span class="soft">
-                {w.inTwo(learnt.from, learnt.to)}: <Set text={learnt.typed.replace('->', '→')} />
-              </span>
-              {learnt.note && <span class="soft sentence">{learnt.note}</span>}
-            </th>
-            <td>{learnt.planned ? <Set text={learnt.planned} /> : ''}</td>
-            <td>
-              <Set text={learnt.value} />
-            </td>
-          </tr>
+          <TaughtRows key={learnt.key + learnt.typed} learnt={learnt} />
         ))}
       </tbody>
     </table>
   )
 }
+
+const TaughtRows = ({ learnt }: { learnt: Recorded['learnt'][number] }) => (
+  <>
+    <tr class="taught-figure">
+      <th scope="row">
+        <span class="sentence">{learnt.says}</span>
+      </th>
+      <td>{learnt.planned ? <Set text={learnt.planned} /> : ''}</td>
+      <td>
+        <Set text={learnt.value} />
+      </td>
+    </tr>
+    <tr class="taught-how">
+      <td colSpan={3} class="soft">
+        {w.inTwo(learnt.from, learnt.to)}: <Set text={learnt.typed.replace('->', '→')} />
+        {learnt.note ? `; ${learnt.note}` : ''}
+      </td>
+    </tr>
+  </>
+)
