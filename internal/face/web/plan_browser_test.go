@@ -10,7 +10,9 @@ import (
 )
 
 // field is the field of a path of the open document.
-func field(path string) string { return "document.querySelector('[name=" + browsing.Quote(path) + "]')" }
+func field(path string) string {
+	return "document.querySelector('[name=" + browsing.Quote(path) + "]')"
+}
 
 // fill types a text into the field of a path, over what stands there.
 func fill(tab *browsing.Tab, path, text string) {

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"testing"
 
-	"sley/internal/face/web"
 	"sley/internal/face/web/browsing"
 )
 
