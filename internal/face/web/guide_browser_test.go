@@ -19,8 +19,17 @@ var guideParts = []struct {
 	id       string
 	pictures int
 }{
-	{"begin", 1}, {"piece", 0}, {"cloth", 2}, {"numbers", 0}, {"dress", 1}, {"weave", 0},
-	{"finish", 0}, {"yarns", 0}, {"book", 0}, {"teaching", 0}, {"care", 0},
+	{"begin", 1},
+	{"piece", 0},
+	{"cloth", 2},
+	{"numbers", 0},
+	{"dress", 1},
+	{"weave", 0},
+	{"finish", 0},
+	{"yarns", 0},
+	{"book", 0},
+	{"teaching", 0},
+	{"care", 0},
 }
 
 // Every part of the guide is there, can be read by everybody, and leads on to the next.

@@ -90,6 +90,7 @@ function Ways({ now }: { now: Part }) {
   const [before, after] = [w.parts[at - 1], w.parts[at + 1]]
   return (
     <p class="ways">
+      {before && <Link to={{ page: 'guide', part: before.id }}>{w.before(before.title)}</Link>}
       {after ? (
         <Link to={{ page: 'guide', part: after.id }} class="plain">
           {w.after(after.title)}
@@ -99,7 +100,6 @@ function Ways({ now }: { now: Part }) {
           {words.toBench}
         </Link>
       )}
-      {before && <Link to={{ page: 'guide', part: before.id }}>{w.before(before.title)}</Link>}
     </p>
   )
 }

@@ -25,7 +25,7 @@ export const studioParts: readonly Part[] = [
           ['folder', '“sley book export FOLDER” writes everything as files; “sley book import FOLDER” takes them in'],
         ],
       },
-      'Everything on these pages can be done by a command as well: “sley --help” says how.',
+      'Everything on these pages can be done by a command as well: “sley help” says how.',
     ],
   },
   {
