@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals'
 import type { Problem } from '../kinds'
+import { ProblemList } from '../problems'
 import { words } from '../words'
-import { ProblemList } from './bring'
 import { drawn, facts, putOnShelf, setValue, values, wrong } from './catalogue'
 import { FigureLines } from './known'
 import type { Param, Weave } from './weave'

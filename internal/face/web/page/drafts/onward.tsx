@@ -6,8 +6,8 @@ import { heard } from '../heard'
 import type { Problem, Saved } from '../kinds'
 import { go } from '../place'
 import { windowId } from '../window'
+import { ProblemList } from '../problems'
 import { words } from '../words'
-import { ProblemList } from './bring'
 import { judged, kinds } from './open'
 
 const w = words.draft

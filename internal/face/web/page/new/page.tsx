@@ -3,11 +3,11 @@ import { Set } from '../figure'
 import type { Figure } from '../kinds'
 import { FigureLines } from '../shelf/lines'
 import { Select, Text } from '../shelf/inputs'
+import { TakeButton } from '../taking/button'
+import { Drop } from '../taking/drop'
 import { words } from '../words'
 import { Copies } from './copies'
-import { Drop } from './drop'
 import { begin, form, type Kind, kinds, refused, say, shelves } from './form'
-import { take } from './take'
 
 const n = words.new_
 
@@ -16,7 +16,7 @@ export function NewPage() {
   return (
     <>
       <h1>{n.title}</h1>
-      <Drop />
+      <Drop into="book" />
       <FromKind />
       <div class="columns others">
         <Copies />
@@ -113,27 +113,14 @@ function Chosen({ kind }: { kind: Kind }) {
   )
 }
 
-// FromFile takes in files. The field itself is out of sight; its label is the button.
+// FromFile takes in files.
 function FromFile() {
   return (
     <section class="group">
       <h2>{n.file}</h2>
       <p class="soft">{n.fileSays}</p>
       <p class="buttons">
-        <label class="plain picker">
-          {n.choose}
-          <input
-            id="files"
-            type="file"
-            class="hidden"
-            multiple
-            onChange={(event) => {
-              const files = [...(event.currentTarget.files ?? [])]
-              event.currentTarget.value = ''
-              void take(files)
-            }}
-          />
-        </label>
+        <TakeButton into="book" label={words.taking.choose} />
       </p>
     </section>
   )

@@ -8,6 +8,7 @@ import { draft } from './en_draft'
 import { guide } from './en_guide'
 import { new_ } from './en_new'
 import { shelf } from './en_shelf'
+import { taking } from './en_taking'
 import { terms } from './en_terms'
 
 const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' })
@@ -19,6 +20,7 @@ export const english = {
   draft,
   guide,
   new_,
+  taking,
   terms,
 
   skip: 'To the page itself',
@@ -79,6 +81,7 @@ export const english = {
   fromDemo: 'demo',
   day: (when: string) => day.format(new Date(when)),
   changed: (when: string) => `changed ${day.format(new Date(when))}`,
+  line: (line: number) => `line ${line}`,
   problems: (n: number) => `${counted(n, 'thing needs', 'things need')} care`,
 
   clash: (name: string) => `${name} was changed elsewhere`,
