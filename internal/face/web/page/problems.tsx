@@ -1,12 +1,14 @@
 import { Set } from './figure'
 import type { Problem } from './kinds'
+import { Link } from './link'
+import type { Place } from './place'
 import { words } from './words'
 
 // Sentence is what is wrong and what to do about it. What is quoted first stands as it was
 // typed: it gets no capital.
-export function Sentence({ says, fix, class: more }: { says: string; fix?: string | undefined; class?: string }) {
+export function Sentence({ says, fix, role, class: more }: { says: string; fix?: string | undefined; role?: 'alert'; class?: string }) {
   return (
-    <p class={`${more ?? ''} ${/^["“'‘]/.test(says) ? 'quoted' : 'sentence'}`}>
+    <p class={`${more ?? ''} ${/^["“'‘]/.test(says) ? 'quoted' : 'sentence'}`} role={role}>
       <Set text={says} />
       {fix ? ': ' : ''}
       <Set text={fix ?? ''} />
@@ -25,15 +27,23 @@ export function Problems({ of }: { of: readonly Problem[] }) {
   )
 }
 
-// ProblemList are problems which no field stands for, each with its place.
-export function ProblemList({ of }: { of: readonly Problem[] }) {
+type ListProps = { of: readonly Problem[]; to?: (path: string) => Place }
+
+// ProblemList are problems which no field stands for, each with its place, or with the way
+// to where it can be mended.
+export function ProblemList({ of, to }: ListProps) {
   if (of.length === 0) return null
   return (
     <ul class="problem-list" role="list">
       {of.map((p, i) => (
         <li key={i} class={p.severity === 'note' ? 'slight' : ''}>
-          <Where of={p} />
+          {!to && <Where of={p} />}
           <Sentence says={p.says} fix={p.fix} />
+          {to && p.path && (
+            <Link to={to(p.path)} label={`${words.warp.goThere}: ${p.path}`}>
+              {words.warp.goThere}
+            </Link>
+          )}
         </li>
       ))}
     </ul>

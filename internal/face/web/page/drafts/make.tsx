@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals'
 import { Group } from '../field'
+import { Sentence } from '../problems'
 import { words } from '../words'
 import { cannot, changes, chosen, choose, judged, keepChanges } from './open'
 
@@ -86,12 +87,7 @@ function Chosen() {
           </li>
         ))}
       </ol>
-      {cannot.value && (
-        <p class="care sentence" role="alert">
-          {cannot.value.says}
-          {cannot.value.fix ? `: ${cannot.value.fix}` : ''}
-        </p>
-      )}
+      {cannot.value && <Sentence class="care" role="alert" says={cannot.value.says} fix={cannot.value.fix} />}
       <p class="buttons">
         <button type="button" class="plain" aria-disabled={cannot.value !== null} onClick={() => cannot.value || void keepChanges()}>
           {w.keep}

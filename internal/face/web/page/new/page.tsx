@@ -1,8 +1,8 @@
-import { Problems } from '../field'
 import { Set } from '../figure'
 import type { Figure } from '../kinds'
 import { FigureLines } from '../shelf/lines'
 import { Select, Text } from '../shelf/inputs'
+import { ProblemList } from '../problems'
 import { TakeButton } from '../taking/button'
 import { Drop } from '../taking/drop'
 import { words } from '../words'
@@ -104,7 +104,7 @@ function Chosen({ kind }: { kind: Kind }) {
         ))}
       </div>
       <div class="cares" role="status">
-        <Problems of={refused.value} />
+        <ProblemList of={refused.value} />
       </div>
       <button type="submit" class="strong">
         {n.begin}

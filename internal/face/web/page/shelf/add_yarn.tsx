@@ -1,11 +1,11 @@
 import { signal } from '@preact/signals'
 import { useEffect, useRef } from 'preact/hooks'
 import { ask } from '../ask'
-import { Problems } from '../field'
 import { heard } from '../heard'
 import { keep, kept } from '../keep'
 import type { Problem, Saved } from '../kinds'
 import { go } from '../place'
+import { ProblemList } from '../problems'
 import { said } from '../state'
 import { windowId } from '../window'
 import { words } from '../words'
@@ -177,7 +177,7 @@ function Understood() {
     <section class="answers" aria-label={s.understood}>
       <h2>{s.understood}</h2>
       <div class="cares" role="status">
-        <Problems of={wrong} />
+        <ProblemList of={wrong} />
       </div>
       {now && now.figures.length > 0 ? <Known of={now.figures} /> : <p class="soft">{s.understoodNone[form.value.way]}</p>}
     </section>
