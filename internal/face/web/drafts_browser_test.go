@@ -171,10 +171,10 @@ func TestDraftGoesOn(t *testing.T) {
 			t.Errorf("%s: %d %q, %d bytes", path, status, kept, len(data))
 		}
 	}
-	tab.Click("Copy this draft")
+	tab.Click("Copy as a new draft")
 	tab.Wait("document.querySelector('h1')?.innerText === 'Rosepath 2'")
 	tab.Click("Remove this draft")
-	tab.Says("Rosepath 2 is removed")
+	tab.Says("Removed: Rosepath 2")
 	tab.Wait("document.querySelectorAll('.draft-card').length === 6")
 	tab.Go(r.url("/drafts/987654"))
 	tab.Says("This draft is not in the book")

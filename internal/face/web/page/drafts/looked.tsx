@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals'
 import type { Problem } from '../kinds'
+import { FigureLines } from '../lines'
 import { ProblemList, Problems } from '../problems'
 import { words } from '../words'
 import { drawn, facts, putOnShelf, setValue, values, wrong } from './catalogue'
-import { FigureLines } from './known'
 import type { Param, Weave } from './weave'
 
 const w = words.draft

@@ -1,7 +1,7 @@
 import { Set } from '../figure'
 import type { Figure } from '../kinds'
-import { FigureLines } from '../shelf/lines'
-import { Select, Text } from '../shelf/inputs'
+import { FigureLines, Parts } from '../lines'
+import { Select, Text } from '../inputs'
 import { ProblemList } from '../problems'
 import { TakeButton } from '../taking/button'
 import { Drop } from '../taking/drop'
@@ -76,9 +76,7 @@ function KindRow({ kind, chosen }: { kind: Kind; chosen: boolean }) {
     <li>
       <label class="figure">
         <input type="radio" name="kind" value={kind.id} checked={chosen} onChange={() => say({ kind: kind.id })} />
-        <span class="says">{kind.name}</span>
-        <span class="leader" aria-hidden="true" />
-        <span class="value">{piece && <Set text={n.size(piece.length, piece.width)} />}</span>
+        <Parts says={kind.name}>{piece && <Set text={n.size(piece.length, piece.width)} />}</Parts>
       </label>
     </li>
   )

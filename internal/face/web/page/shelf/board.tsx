@@ -5,7 +5,7 @@ import { Field, idOf, problemsAt, putAt, setNow } from '../field'
 import { Problems } from '../problems'
 import { textOf } from '../tree'
 import { words } from '../words'
-import { Select } from './inputs'
+import { Select } from '../inputs'
 import { firstBoard, nextPeg, pegOf, pegText } from './pegs'
 
 const s = words.shelf

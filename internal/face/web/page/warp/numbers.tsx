@@ -1,6 +1,7 @@
 import { doc, find, numbers, seek, valueAt } from '../doc'
 import { Choice, Field, Group, read, setNow } from '../field'
 import { Set } from '../figure'
+import { Select } from '../inputs'
 import { Link } from '../link'
 import { type Place, type Stage } from '../place'
 import { ProblemList } from '../problems'
@@ -83,17 +84,7 @@ function Seek() {
   return (
     <Group title={w.seek} says={w.seekSays}>
       <div class="fields">
-        <div class="field wide">
-          <label for="seek">{w.seekWhat}</label>
-          <select id="seek" value={what} onChange={(event) => seek(event.currentTarget.value ? { what: event.currentTarget.value } : null)}>
-            <option value="">{w.seekNone}</option>
-            {now.findable.map((one) => (
-              <option key={one.path} value={one.path}>
-                {one.says}
-              </option>
-            ))}
-          </select>
-        </div>
+        <Select id="seek" class="wide" label={w.seekWhat} none={w.seekNone} value={what} choices={now.findable.map((one) => [one.path, one.says])} set={(to) => seek(to ? { what: to } : null)} />
       </div>
       {what !== '' && now.limits.length > 0 && <Within />}
       {now.found && <FoundIt />}

@@ -4,6 +4,7 @@
 import type { Place } from '../place'
 import { counted } from './counted'
 import { warp } from './en_warp'
+import { document_ } from './en_document'
 import { draft } from './en_draft'
 import { guide } from './en_guide'
 import { new_ } from './en_new'
@@ -15,6 +16,7 @@ const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', ye
 
 export const english = {
   program: 'sley',
+  document_,
   warp,
   shelf,
   draft,

@@ -38,9 +38,6 @@ export const draft = {
 
   // one draft
   nothingOf: 'a draft',
-  lost: 'This draft is not in the book',
-  lostSays: 'It was removed, or its address was mistyped. What was removed can be brought back with undo.',
-  toDrafts: 'To the drafts',
   picture: 'Drawn',
   pictureAlt: (name: string) => `${name} drawn as handbooks print it: threading, tie-up, treadling and drawdown`,
   pictureOf: (name: string) => `Drawing of ${name}; it can be scrolled`,
@@ -84,9 +81,6 @@ export const draft = {
     ['draft.pdf?paper=a4', 'On paper, A4 (.pdf)'],
     ['draft.pdf?paper=letter', 'On paper, letter (.pdf)'],
   ] as readonly (readonly [string, string])[],
-  copy: 'Copy this draft',
-  remove: 'Remove this draft',
-  removed: (name: string) => `${name} is removed. Undo brings it back.`,
   noDraft: 'This draft cannot be read',
 
   // the catalogue
