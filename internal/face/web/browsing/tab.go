@@ -181,6 +181,8 @@ const (
 	Tabulator = kb.Tab
 	Enter     = kb.Enter
 	Escape    = kb.Escape
+	Up        = kb.ArrowUp
+	Down      = kb.ArrowDown
 )
 
 // Press presses keys one after another, with others held: letters, or those above. The
