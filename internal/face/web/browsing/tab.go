@@ -181,6 +181,8 @@ const (
 	Tabulator = kb.Tab
 	Enter     = kb.Enter
 	Escape    = kb.Escape
+	Up        = kb.ArrowUp
+	Down      = kb.ArrowDown
 )
 
 // Press presses keys one after another, with others held: letters, or those above. The
@@ -210,14 +212,17 @@ func (b *Tab) Click(name string) {
 	b.Do(find + ".focus(); " + find + ".click()")
 }
 
+// picturing reports whether pictures are wanted.
+func picturing() bool { return os.Getenv("SLEY_SHOTS") != "" }
+
 // Shot writes a picture of the whole page to NAME.png in the folder that the variable
 // SLEY_SHOTS names; without one it does nothing.
 func (b *Tab) Shot(name string) {
 	b.t.Helper()
-	dir := os.Getenv("SLEY_SHOTS")
-	if dir == "" {
+	if !picturing() {
 		return
 	}
+	dir := os.Getenv("SLEY_SHOTS")
 	b.call("picture "+name, func(ctx context.Context) error {
 		picture, err := chromedp.Run(ctx, chromedp.FullScreenshot(100))
 		if err != nil {
