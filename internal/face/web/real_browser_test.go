@@ -27,7 +27,6 @@ func TestRealPage(t *testing.T) {
 	for _, text := range []string{"483", "ends to wind", r.book.Path(), "9 yarns, 2 looms, 6 drafts"} {
 		tab.Says(text)
 	}
-	tab.EachLook(t, "real")
 	tab.ReachedByKeys(t)
 	tab.Quiet(t, false)
 }

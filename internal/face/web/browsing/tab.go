@@ -214,7 +214,7 @@ func (b *Tab) Click(name string) {
 // SLEY_SHOTS names; without one it does nothing.
 func (b *Tab) Shot(name string) {
 	b.t.Helper()
-	dir := os.Getenv("SLEY_SHOTS")
+	dir := shots()
 	if dir == "" {
 		return
 	}
@@ -226,6 +226,9 @@ func (b *Tab) Shot(name string) {
 		return os.WriteFile(filepath.Join(dir, name+".png"), picture, 0o644)
 	})
 }
+
+// shots is the folder that pictures are written to, "" for none.
+func shots() string { return os.Getenv("SLEY_SHOTS") }
 
 // call runs one act with patience.
 func (b *Tab) call(what string, act func(context.Context) error) {
