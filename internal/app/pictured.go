@@ -19,6 +19,7 @@ import (
 // Pictured is what of a document can be drawn.
 type Pictured struct {
 	Version int
+	Kind    record.Kind
 	// Result is the reckoning of a warp, and of a loom a plan with nothing but that and
 	// its board; nil of others, and where the plan has errors.
 	Result *reckon.Result
@@ -37,7 +38,7 @@ func (s *Studio) Pictured(ctx context.Context, id record.ID, changes []string) (
 	if err != nil {
 		return nil, err
 	}
-	out := &Pictured{Version: d.Version}
+	out := &Pictured{Version: d.Version, Kind: d.Kind}
 	switch d.Kind {
 	case record.Warp:
 		out.Result = b.drawable()

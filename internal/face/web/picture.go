@@ -9,10 +9,17 @@ import (
 
 	"sley/internal/app"
 	"sley/internal/face/sheet"
+	"sley/internal/trade/record"
 )
 
 // ofCloth is the picture of a cloth, which is dots; all others are drawn as lines.
 const ofCloth = "cloth"
+
+// unknownCloth stands for the cloth of a warp whose yarns or weave are not known yet:
+// unbleached threads, and nothing on them.
+const unknownCloth = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 480 480" width="480" height="480">` +
+	`<defs><pattern id="p" width="8" height="8" patternUnits="userSpaceOnUse"><path fill="#ece4d3" d="M0 0h8v8H0z"/><path stroke="#e0d6c1" d="M.5 0v8M4.5 0v8"/></pattern></defs>` +
+	`<path fill="url(#p)" d="M0 0h480v480H0z"/></svg>`
 
 // pictured answers with a picture of a document. One that is asked for by its version
 // never changes.
@@ -71,6 +78,9 @@ func (s *Server) unchanged(w http.ResponseWriter, r *http.Request, version int) 
 func drawn(p *app.Pictured, of string) (data []byte, kind string, ok bool) {
 	if of == ofCloth {
 		data, ok = p.Cloth()
+		if !ok && p.Kind == record.Warp {
+			return []byte(unknownCloth), "image/svg+xml", true
+		}
 		return data, "image/png", ok
 	}
 	doc, ok := sheet.PictureOf(p, of)

@@ -156,3 +156,16 @@ func TestPictureOfAChangedDraft(t *testing.T) {
 		t.Errorf("the first of a draft: %d ends, %d picks", d.Ends(), d.Picks())
 	}
 }
+
+// A warp of which nothing is known yet has a picture as well, so that no page is broken.
+func TestUnknownCloth(t *testing.T) {
+	r := newReal(t)
+	var made struct{ ID int }
+	if status := r.ask("POST", "/api/warps/new", map[string]string{"window": "w", "kind": "scarf"}, &made); status != http.StatusOK {
+		t.Fatalf("a scarf is not begun: %d", status)
+	}
+	answer, data := r.fetched("/api/documents/" + itoa(made.ID) + "/picture?of=cloth")
+	if answer.StatusCode != http.StatusOK || answer.Header.Get("Content-Type") != "image/svg+xml" || !strings.HasPrefix(string(data), "<svg") {
+		t.Errorf("%d %s %.60s", answer.StatusCode, answer.Header.Get("Content-Type"), data)
+	}
+}
