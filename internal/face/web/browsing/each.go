@@ -17,8 +17,12 @@ type look struct {
 // that those who have looked in the light ask for the rules of colours alone.
 var (
 	eachLook = []look{
-		{390, false, axeRules}, {820, false, axeRules}, {1440, false, axeRules},
-		{390, true, colourRules}, {820, true, colourRules}, {1440, true, colourRules},
+		{390, false, axeRules},
+		{820, false, axeRules},
+		{1440, false, axeRules},
+		{390, true, colourRules},
+		{820, true, colourRules},
+		{1440, true, colourRules},
 	}
 	oneLook = []look{{390, false, axeRules}, {820, true, axeRules}, {1440, false, axeRules}}
 )
