@@ -146,7 +146,7 @@ var modules = []module{
 	{"github.com/spf13/cobra", []string{"internal/face/cli"}, "commands, their help and completion"},
 	{"github.com/pelletier/go-toml/v2", []string{"internal/edge/planfile"}, "the plan file is TOML, read strictly"},
 	{"codeberg.org/go-pdf/fpdf", []string{"internal/edge/render/pdf"}, "it panics on letters it does not know: behind our own scene it meets none"},
-	{"golang.org/x/image", []string{"internal/engine/draw/letter", "internal/edge/render/png"}, "letters are read and filled there; all others ask package letter"},
+	{"golang.org/x/image", []string{"internal/engine/draw/letter", "internal/edge/render/png", "tools/contact"}, "letters are read and filled there; all others ask package letter, but a tool that lays screen pictures on sheets"},
 	{"golang.org/x/text", []string{"internal/engine/draw/letter", "internal/edge/book/words", "internal/app"}, "accents are joined and taken apart where letters are chosen and where words are searched for; lists are in the order of names"},
 	{"modernc.org/sqlite", []string{"internal/edge/book"}, "the book is one SQLite file, without C"},
 	{"github.com/klauspost/compress", []string{"internal/edge/book"}, "versions are pressed against one another"},

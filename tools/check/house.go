@@ -16,6 +16,7 @@ type house struct {
 	verbose bool      // show what passing steps printed
 	ci      bool      // the CI variable is set: no test may be skipped
 	admin   bool      // may install packages of the system
+	shots   string    // the folder that pictures of the page go to
 }
 
 // result is how one step ended.

@@ -4,6 +4,7 @@
 //	./check vet tests   these steps only
 //	./check list        the steps and what each looks at
 //	./check -v vet      also what a passing step printed
+//	./check shots DIR   pictures of every page; see shots.go
 //
 // A failing step does not stop the next one: every problem is shown in one go.
 // Exit codes: 0 all passed, 1 a step failed, 2 the command line was not
@@ -20,6 +21,7 @@ import (
 	"os"
 	"os/signal"
 	"path/filepath"
+	"slices"
 )
 
 const (
@@ -43,15 +45,17 @@ func run(ctx context.Context, args []string, out, errs io.Writer) int {
 		return exitUsage
 	}
 	if flags.NArg() == 1 && flags.Arg(0) == "list" {
-		listSteps(out, allSteps)
+		listSteps(out, slices.Concat(allSteps, namedSteps))
 		return 0
 	}
-	chosen, err := choose(allSteps, flags.Args())
+	names, shots := shotsFolder(flags.Args())
+	chosen, err := choose(allSteps, namedSteps, names)
 	if err != nil {
 		fmt.Fprintln(errs, "check:", err)
 		return exitUsage
 	}
 	house, err := findHouse(out, *verbose)
+	house.shots = shots
 	if err != nil {
 		fmt.Fprintln(errs, "check:", err)
 		return exitFailed

@@ -24,13 +24,14 @@ func TestChoose(t *testing.T) {
 		{nil, stepNames(allSteps)},
 		{[]string{"tests"}, []string{"tests"}},
 		{[]string{"tests", "vet", "tests"}, []string{"vet", "tests"}},
+		{[]string{"shots", "vet"}, []string{"vet", "shots"}},
 	} {
-		got, err := choose(allSteps, c.names)
+		got, err := choose(allSteps, namedSteps, c.names)
 		if err != nil || !slices.Equal(stepNames(got), c.want) {
 			t.Errorf("%v: got %v, %v; want %v", c.names, stepNames(got), err, c.want)
 		}
 	}
-	_, err := choose(allSteps, []string{"vet", "weave"})
+	_, err := choose(allSteps, namedSteps, []string{"vet", "weave"})
 	if err == nil || !strings.Contains(err.Error(), `"weave"`) || !strings.Contains(err.Error(), "staticcheck") {
 		t.Errorf("an unknown step must be named, with the steps there are: %v", err)
 	}
@@ -43,6 +44,7 @@ func TestCommandLine(t *testing.T) {
 		out, errs string
 	}{
 		{[]string{"list"}, 0, "staticcheck", ""},
+		{[]string{"list"}, 0, "only when named", ""},
 		{[]string{"weave"}, exitUsage, "", `no step "weave"`},
 		{[]string{"-loud"}, exitUsage, "", "-loud"},
 	} {

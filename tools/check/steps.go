@@ -32,12 +32,18 @@ var allSteps = []step{
 	{"vulns", "no published fault of Go or of a module is reached by our code", checkVulns},
 }
 
-// choose returns the steps named, in the order they run; all when none is named.
-// A name that is no step is an error that lists the right ones.
-func choose(steps []step, names []string) ([]step, error) {
+// namedSteps run only when they are asked for: they make something to look at.
+var namedSteps = []step{
+	{shotsName, "pictures of every page in a folder, and sheets of them; only when named, with the FOLDER after it", checkShots},
+}
+
+// choose returns the steps named, in the order they run; the usual ones when none is
+// named. A name that is no step is an error that lists the right ones.
+func choose(usual, named []step, names []string) ([]step, error) {
 	if len(names) == 0 {
-		return steps, nil
+		return usual, nil
 	}
+	steps := slices.Concat(usual, named)
 	for _, name := range names {
 		if !slices.ContainsFunc(steps, func(s step) bool { return s.name == name }) {
 			return nil, fmt.Errorf("there is no step %q; the steps are %s", name, strings.Join(stepNames(steps), ", "))

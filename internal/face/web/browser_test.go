@@ -36,7 +36,6 @@ func TestListOfWarps(t *testing.T) {
 	if len(figures) != len(demoNames) || len(figures[0]) != 6 || !slices.Contains(figures[0], "warp to wind=5 1/2 yd") {
 		t.Errorf("figures: %q", figures)
 	}
-	tab.EachLook(t, "list")
 	tab.ReachedByKeys(t)
 	tab.Size(390, 800)
 	tab.ReachedByKeys(t)
@@ -250,7 +249,6 @@ func TestClearDemoAndEmptyBook(t *testing.T) {
 	tab.Says("This book is empty")
 	tab.Says("Looms")
 	tab.Wait("![...document.querySelectorAll('button')].some(b => b.innerText === 'Clear the demo')")
-	tab.EachLook(t, "empty")
 	tab.ReachedByKeys(t)
 	tab.Quiet(t, false)
 }

@@ -42,7 +42,6 @@ func TestDraftsPage(t *testing.T) {
 	tab := openAt(t, r, "/drafts", "document.querySelectorAll('.draft-card').length === 6")
 	tab.Wait(pictured)
 	tab.Says("4 shafts, 6 treadles")
-	tab.EachLook(t, "drafts")
 	tab.ReachedByKeys(t)
 	typed(tab, "narrow-shafts", "2")
 	tab.Wait("document.querySelectorAll('.draft-card').length === 1")
@@ -126,7 +125,6 @@ func TestDraftPage(t *testing.T) {
 	id, _ := r.named("drafts", "Rosepath")
 	tab := openAt(t, r, "/drafts/"+itoa(id), "document.querySelectorAll('.told li').length > 4")
 	tab.Wait(pictured)
-	tab.EachLook(t, "draft")
 	tab.ReachedByKeys(t)
 	tab.Click("Larger")
 	tab.Wait("!!document.querySelector('.sheet .size-1')")
@@ -186,7 +184,6 @@ func TestCataloguePage(t *testing.T) {
 	r := newReal(t)
 	tab := openAt(t, r, "/drafts/catalogue", "document.querySelectorAll('.weave-row').length > 3")
 	tab.Wait(pictured)
-	tab.EachLook(t, "catalogue")
 	tab.Do("[...document.querySelectorAll('.weave-row')].find(e => e.querySelector('.weave-name').textContent === 'basket').click()")
 	tab.Wait("document.querySelectorAll('.looked .figure').length > 5")
 	typed(tab, "param-ends", "x")
@@ -217,7 +214,6 @@ func TestRecordsPage(t *testing.T) {
 	for _, text := range []string{"8.6 % lost", "7.9 % lost", "152 cm → 139 cm"} {
 		tab.Says(text)
 	}
-	tab.EachLook(t, "records")
 	tab.ReachedByKeys(t)
 	typed(tab, "search", "linen")
 	tab.Wait("document.querySelectorAll('.record').length === 1")

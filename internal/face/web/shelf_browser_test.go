@@ -36,7 +36,6 @@ func TestYarnsPage(t *testing.T) {
 	for _, text := range []string{"handspun, grey ewe", "1600 yd/lb", "Berth blanket", "5 yd left", "9 yarns"} {
 		tab.Says(text)
 	}
-	tab.EachLook(t, "yarns")
 	write(tab, "search", "handspun")
 	tab.Says("1 yarn with “handspun”")
 	tab.ReachedByKeys(t)
@@ -121,7 +120,6 @@ func TestLoomsPage(t *testing.T) {
 	tab := openAt(t, r, "/looms", hasHeading)
 	tab.Says("countermarch, 120 cm")
 	tab.Says("2 looms")
-	tab.EachLook(t, "looms")
 	tab.Click("Add a loom")
 	write(tab, "loom-name", "net loft loom")
 	write(tab, "loom-width", "90")
@@ -154,7 +152,6 @@ func TestNewWarpPage(t *testing.T) {
 	tab := openAt(t, r, "/new", hasHeading)
 	press(tab, "in centimetres")
 	tab.Says("75 cm × 45 cm")
-	tab.EachLook(t, "new")
 	press(tab, "hand towel")
 	tab.Says("or drying hands")
 	write(tab, "new-name", "Locker towels")
@@ -200,7 +197,6 @@ func TestUnitsPage(t *testing.T) {
 	tab.Click("All metric")
 	tab.Wait("document.getElementById('unit-length').value === 'cm'")
 	choose(tab, "unit-count", "Ne")
-	tab.EachLook(t, "units")
 	tab.ReachedByKeys(t)
 	tab.Reload()
 	tab.Wait("document.getElementById('unit-count')?.value === 'Ne'")

@@ -11,14 +11,22 @@ import (
 const smallest = 14
 
 // axeRules are the rules to look for: those of WCAG 2.2 at AA, and axe's own of good
-// practice.
-const axeRules = `["wcag2a","wcag2aa","wcag21a","wcag21aa","wcag22aa","best-practice"]`
+// practice. colourRules are those of them that ask for colours.
+const (
+	axeRules    = `["wcag2a","wcag2aa","wcag21a","wcag21aa","wcag22aa","best-practice"]`
+	colourRules = `["color-contrast","link-in-text-block"]`
+)
 
 // Barriers are what axe-core finds that keeps people out of the page as it is now, one
 // line for each element.
 func (b *Tab) Barriers() []string {
 	b.t.Helper()
-	b.Do("if (!window.axe) {" + axe.Script + "}")
+	return b.barriers(axeRules)
+}
+
+func (b *Tab) barriers(rules string) []string {
+	b.t.Helper()
+	b.giveAxe()
 	var found []struct {
 		ID, Help string
 		Nodes    []struct {
@@ -27,7 +35,7 @@ func (b *Tab) Barriers() []string {
 		}
 	}
 	var text string
-	b.Read(&text, `axe.run(document, {runOnly: `+axeRules+`, resultTypes: ["violations"]}).then(r => JSON.stringify(r.violations))`)
+	b.Read(&text, `axe.run(document, {runOnly: `+rules+`, resultTypes: ["violations"]}).then(r => JSON.stringify(r.violations))`)
 	if err := json.Unmarshal([]byte(text), &found); err != nil {
 		b.t.Fatal(err)
 	}
@@ -38,6 +46,15 @@ func (b *Tab) Barriers() []string {
 		}
 	}
 	return barriers
+}
+
+// giveAxe gives the page axe-core, once: it is long.
+func (b *Tab) giveAxe() {
+	b.t.Helper()
+	var has bool
+	if b.Read(&has, "!!window.axe"); !has {
+		b.Do(axe.Script)
+	}
 }
 
 // Cramped is what does not fit or cannot be read: a page wider than its window, text

@@ -9,45 +9,6 @@ import (
 // The checks in this file are of the page of sley, and hold whatever server is behind
 // it: one of a test, or the real one. address is where a window comes in.
 
-// Widths are the sizes of window that the page is looked at in, in CSS pixels: a phone,
-// a tablet, a desk.
-var Widths = []int64{390, 820, 1440}
-
-// EachLook looks at the page as it is now in every width, light and dark: nothing keeps
-// people out, everything fits and can be read. Dark differs from light in colours alone, so
-// one width is enough for what keeps people out there, unless pictures are wanted. Pictures
-// are taken under the name.
-func (b *Tab) EachLook(t testing.TB, name string) {
-	t.Helper()
-	for _, dark := range []bool{false, true} {
-		b.Dark(dark)
-		for _, width := range Widths {
-			if dark && !picturing() && width != Widths[0] {
-				continue
-			}
-			b.look(t, name, width, dark)
-		}
-	}
-	b.Size(1440, 900)
-	b.Dark(false)
-}
-
-// look looks at the page in one width.
-func (b *Tab) look(t testing.TB, name string, width int64, dark bool) {
-	t.Helper()
-	b.Size(width, 900)
-	b.Do("await document.fonts.ready; await new Promise(requestAnimationFrame)")
-	where := fmt.Sprintf("%s-%d-%s", name, width, map[bool]string{true: "dark", false: "light"}[dark])
-	b.Shot(where)
-	faults := b.Barriers()
-	if !dark {
-		faults = append(faults, b.Cramped()...)
-	}
-	for _, fault := range faults {
-		t.Errorf("%s: %s", where, fault)
-	}
-}
-
 // Quiet holds the page to having complained of nothing and asked for nothing elsewhere.
 // Answers that refuse are complaints of the browser's, and expected where expected says.
 func (b *Tab) Quiet(t testing.TB, expected bool) {

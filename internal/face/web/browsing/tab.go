@@ -212,17 +212,14 @@ func (b *Tab) Click(name string) {
 	b.Do(find + ".focus(); " + find + ".click()")
 }
 
-// picturing reports whether pictures are wanted.
-func picturing() bool { return os.Getenv("SLEY_SHOTS") != "" }
-
 // Shot writes a picture of the whole page to NAME.png in the folder that the variable
 // SLEY_SHOTS names; without one it does nothing.
 func (b *Tab) Shot(name string) {
 	b.t.Helper()
-	if !picturing() {
+	dir := shots()
+	if dir == "" {
 		return
 	}
-	dir := os.Getenv("SLEY_SHOTS")
 	b.call("picture "+name, func(ctx context.Context) error {
 		picture, err := chromedp.Run(ctx, chromedp.FullScreenshot(100))
 		if err != nil {
@@ -231,6 +228,9 @@ func (b *Tab) Shot(name string) {
 		return os.WriteFile(filepath.Join(dir, name+".png"), picture, 0o644)
 	})
 }
+
+// shots is the folder that pictures are written to, "" for none.
+func shots() string { return os.Getenv("SLEY_SHOTS") }
 
 // call runs one act with patience.
 func (b *Tab) call(what string, act func(context.Context) error) {
