@@ -90,6 +90,15 @@ func (b *Tab) Reload() {
 	b.call("reload", func(ctx context.Context) error { return chromedp.Do(ctx, chromedp.Reload()) })
 }
 
+// KeepsFiles says whether the browser may use files of the page that it had before.
+func (b *Tab) KeepsFiles(keeps bool) {
+	b.t.Helper()
+	b.call("files", func(ctx context.Context) error {
+		_, err := chromedp.Call(ctx, network.SetCacheDisabled, network.SetCacheDisabledParams{CacheDisabled: !keeps})
+		return err
+	})
+}
+
 // Size makes the window so many CSS pixels wide and high, narrow ones as a phone.
 func (b *Tab) Size(width, height int64) {
 	b.t.Helper()
