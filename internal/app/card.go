@@ -136,7 +136,7 @@ func (b *body) warpFacts(f *record.Facts) []string {
 	f.Weave = r.plan.Weave
 	l := listed{Takes: b.takes(r.result)}
 	if r.result != nil {
-		l.Units, l.Figures = listedOf(r.result)
+		l.list(r.result)
 		f.Shafts, f.Ends = r.plan.Shafts(), wholeOf(r.result, "ends.wound")
 		f.Picks = wholeOf(r.result, "weft.picks")
 	}
@@ -150,9 +150,10 @@ func (b *body) warpFacts(f *record.Facts) []string {
 	return words
 }
 
-func listedOf(result *reckon.Result) (ListUnits, []listedFigure) {
+// list takes what a list shows of a reckoned warp.
+func (l *listed) list(result *reckon.Result) {
 	plan := result.Plan
-	l := listed{Units: ListUnits{Metric: reckon.MetricPlan(plan), Said: plan.Units, Bench: plan.Rounding.Bench.Is}}
+	l.Units = ListUnits{Metric: reckon.MetricPlan(plan), Said: plan.Units, Bench: plan.Rounding.Bench.Is}
 	if y, ok := plan.MainYarn(); ok {
 		l.Fibre = y.Composition.Typed
 	}
@@ -164,7 +165,6 @@ func listedOf(result *reckon.Result) (ListUnits, []listedFigure) {
 			}
 		}
 	}
-	return l.Units, l.Figures
 }
 
 func wholeOf(result *reckon.Result, id string) int {

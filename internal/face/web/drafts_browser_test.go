@@ -65,20 +65,39 @@ func TestDraftsAreBroughtIn(t *testing.T) {
 	r := newReal(t)
 	tab := openAt(t, r, "/drafts", "document.querySelectorAll('.draft-card').length === 6")
 	drop(tab, file{"broken.wif", "Threading as on page 40, and so on"})
-	tab.Says("broken.wif was not taken")
+	tab.Says("broken.wif was not added")
 	tab.Wait("document.querySelectorAll('.problem-list li').length > 0")
 	tab.Click("Put away")
 	drop(tab, file{"loose.wif", "[WIF]\nVersion=1.1\n[WEAVING]\nShafts=4\nTreadles=x\n[WARP]\nThreads=2\n[WEFT]\nThreads=2\n[THREADING]\n1=9\n2=two\n[TIEUP]\n1=1\n[TREADLING]\n1=1\n2=7\n"})
-	tab.Says("loose.wif is on the shelf as loose.")
+	tab.Says("loose.wif was added as loose")
 	tab.Wait("document.querySelectorAll('.problem-list li').length > 5")
 	tab.EachLook(t, "drafts-came")
 	tab.Click("Put away")
 	drop(tab, file{"Kelp.wif", wif("Kelp")}, file{"Wrack.wif", wif("Wrack")})
-	tab.Says("Wrack.wif is on the shelf as Wrack.")
+	tab.Says("Wrack.wif was added as Wrack")
 	tab.Wait("document.querySelectorAll('.draft-card').length === 9")
+	tab.Click("Put away")
+	before := r.warps()
+	drop(tab, file{"mats.toml", droppedPlan + "\n[draft]\nwif = \"Oarweed.wif\"\n"}, file{"Oarweed.wif", wif("Oarweed")}, file{"Kelp.wif", wif("Kelp")})
+	tab.Says("mats.toml was added as Slipway mats")
+	tab.Says("Oarweed.wif was read together with mats.toml")
+	if n := r.warps(); n != before {
+		t.Errorf("%d warps before, %d after: the shelf of drafts takes drafts alone", before, n)
+	}
 	drop(tab, file{"Dulse.wif", wif("Dulse")})
 	tab.Wait("document.querySelector('h1')?.innerText === 'Dulse' && location.pathname.startsWith('/drafts/')")
+	tab.Says("Dulse.wif was added as Dulse")
 	tab.Quiet(t, true) // the refusal is in the console
+}
+
+// What is written in one byte a letter is read so, wherever it is let go.
+func TestOldFilesAreRead(t *testing.T) {
+	r := newReal(t)
+	tab := openReal(t, r)
+	tab.Do("const all = new DataTransfer(); const text = " + browsing.Quote(wif("K\u00f6lp")) + "; all.items.add(new File([Uint8Array.from(text, c => c.charCodeAt(0))], 'old.wif'));" +
+		"document.querySelector('h1').dispatchEvent(new DragEvent('drop', { bubbles: true, cancelable: true, dataTransfer: all }))")
+	tab.Wait("document.querySelector('h1')?.innerText === 'K\u00f6lp'")
+	tab.Quiet(t, false)
 }
 
 type file struct{ name, text string }
@@ -150,10 +169,10 @@ func TestDraftGoesOn(t *testing.T) {
 			t.Errorf("%s: %d %q, %d bytes", path, status, kept, len(data))
 		}
 	}
-	tab.Click("Copy this draft")
+	tab.Click("Copy as a new draft")
 	tab.Wait("document.querySelector('h1')?.innerText === 'Rosepath 2'")
 	tab.Click("Remove this draft")
-	tab.Says("Rosepath 2 is removed")
+	tab.Says("Removed: Rosepath 2")
 	tab.Wait("document.querySelectorAll('.draft-card').length === 6")
 	tab.Go(r.url("/drafts/987654"))
 	tab.Says("This draft is not in the book")

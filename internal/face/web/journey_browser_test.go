@@ -6,8 +6,6 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/chromedp/chromedp/kb"
-
 	"sley/internal/face/web"
 	"sley/internal/face/web/browsing"
 )
@@ -65,10 +63,10 @@ func TestFromAnEmptyBookByKeys(t *testing.T) {
 	tab.Says("A new warp")
 	tab.Wait("document.querySelectorAll('[name=kind]').length > 5")
 	keyTo(tab, "in inches")
-	tab.Press(kbUp) // to the centimetres
+	tab.Press(browsing.Up) // to the centimetres
 	tab.Says("70 cm × 50 cm")
 	keyTo(tab, "Hand towel")
-	tab.Press(kbDown) // to the tea towel
+	tab.Press(browsing.Down) // to the tea towel
 	key(tab, "new-name", "Wheelhouse towels")
 	key(tab, "new-count", "3")
 	keyTo(tab, "Begin this warp")
@@ -110,12 +108,6 @@ func TestFromAnEmptyBookByKeys(t *testing.T) {
 		t.Errorf("the book has %+v", l.Items)
 	}
 }
-
-// The arrows, which go through what is chosen between.
-const (
-	kbUp   = kb.ArrowUp
-	kbDown = kb.ArrowDown
-)
 
 // The same on a phone, by touch.
 func TestFromAnEmptyBookOnAPhone(t *testing.T) {

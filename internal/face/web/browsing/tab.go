@@ -190,6 +190,8 @@ const (
 	Tabulator = kb.Tab
 	Enter     = kb.Enter
 	Escape    = kb.Escape
+	Up        = kb.ArrowUp
+	Down      = kb.ArrowDown
 )
 
 // Press presses keys one after another, with others held: letters, or those above. The
@@ -219,14 +221,17 @@ func (b *Tab) Click(name string) {
 	b.Do(find + ".focus(); " + find + ".click()")
 }
 
+// picturing reports whether pictures are wanted.
+func picturing() bool { return os.Getenv("SLEY_SHOTS") != "" }
+
 // Shot writes a picture of the whole page to NAME.png in the folder that the variable
 // SLEY_SHOTS names; without one it does nothing.
 func (b *Tab) Shot(name string) {
 	b.t.Helper()
-	dir := shots()
-	if dir == "" {
+	if !picturing() {
 		return
 	}
+	dir := os.Getenv("SLEY_SHOTS")
 	b.call("picture "+name, func(ctx context.Context) error {
 		picture, err := chromedp.Run(ctx, chromedp.FullScreenshot(100))
 		if err != nil {
@@ -235,9 +240,6 @@ func (b *Tab) Shot(name string) {
 		return os.WriteFile(filepath.Join(dir, name+".png"), picture, 0o644)
 	})
 }
-
-// shots is the folder that pictures are written to, "" for none.
-func shots() string { return os.Getenv("SLEY_SHOTS") }
 
 // call runs one act with patience.
 func (b *Tab) call(what string, act func(context.Context) error) {

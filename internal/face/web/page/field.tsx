@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact'
 import { doc, edit, numbers, valueAt } from './doc'
 import { put, save } from './deeds'
 import type { Json, Problem } from './kinds'
+import { Problems } from './problems'
 import { Label, Term } from './term'
 import { termAt } from './term_at'
 import type { TermName } from './guide/prose'
@@ -37,19 +38,6 @@ export function problemsAt(path: string): Problem[] {
 }
 
 const firstOfItsWords = (p: Problem, i: number, all: Problem[]): boolean => all.findIndex((q) => q.says === p.says && q.path === p.path) === i
-
-export function Problems({ of }: { of: Problem[] }) {
-  return (
-    <>
-      {of.map((p) => (
-        <p key={p.code + p.path + p.says} class={p.severity === 'note' ? 'aside sentence' : 'care sentence'}>
-          {p.says}
-          {p.fix ? `: ${p.fix}` : ''}
-        </p>
-      ))}
-    </>
-  )
-}
 
 type FieldProps = Common & { number?: boolean; placeholder?: string | undefined; wide?: boolean; suggest?: readonly string[] }
 

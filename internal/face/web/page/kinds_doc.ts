@@ -78,3 +78,6 @@ export type Origin = {
 export type Sheet = { name: string; says: string; has: boolean; usual: boolean; without?: string; pages: number }
 
 export type Sheets = { papers: string[]; sheets: Sheet[] }
+
+// Learnt is what was lost between two states of a cloth that were measured.
+export type Learnt = { key: string; says: string; from: string; to: string; value: string; typed: string; planned?: string }

@@ -4,6 +4,7 @@ import { drop, keepMine, keepTheirs, save, type } from './deeds'
 import type { Edit } from './edit'
 import type { Difference } from './kinds'
 import { FaultText } from './notices'
+import { Sentence } from './problems'
 import { textOf } from './tree'
 import { words } from './words'
 
@@ -70,10 +71,7 @@ export function Said({ edit, hint }: { edit: Edit; hint?: string }) {
   return (
     <>
       {said.map((one) => (
-        <p key={one.code} class="care">
-          {one.says}
-          {one.fix ? `: ${one.fix}` : ''}
-        </p>
+        <Sentence key={one.code + one.says} class="care" says={one.says} fix={one.fix} />
       ))}
     </>
   )

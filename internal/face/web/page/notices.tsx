@@ -3,6 +3,7 @@ import { useSignal } from '@preact/signals'
 import { clearDemo } from './deeds'
 import type { Fault } from './kinds'
 import { Link } from './link'
+import { Sentence } from './problems'
 import { refresh } from './refresh'
 import { book, line, mishap } from './state'
 import { words } from './words'
@@ -32,7 +33,7 @@ export function MishapNotice() {
     <div role="alert">
       {now && (
         <div class="notice">
-          {'fault' in now ? <FaultText fault={now.fault} id="fault" /> : <TroubleText says={now.trouble.says} fix={now.trouble.fix} />}
+          {'fault' in now ? <FaultText fault={now.fault} id="fault" /> : <Sentence says={now.trouble.says} fix={now.trouble.fix} />}
           <button type="button" class="plain" onClick={() => (mishap.value = null)}>
             {words.put}
           </button>
@@ -41,13 +42,6 @@ export function MishapNotice() {
     </div>
   )
 }
-
-const TroubleText = ({ says, fix }: { says: string; fix: string | undefined }) => (
-  <p class="sentence">
-    {says}
-    {fix ? `: ${fix}` : ''}
-  </p>
-)
 
 // FaultText shows a fault of ours with the report to copy. Where a page may not write
 // to the clipboard the report is marked instead.

@@ -1,9 +1,9 @@
 import { StrayItem, WarpList } from './warps'
 import { hand, strays } from './hand'
 import { Demo, Empty } from '../notices'
-import { Drop } from '../new/drop'
 import { Search } from '../search'
 import { Link } from '../link'
+import { Drop } from '../taking/drop'
 import { words } from '../words'
 
 // Bench are the warps in hand.
@@ -18,7 +18,7 @@ export function Bench() {
           {words.newWarp}
         </Link>
       </div>
-      <Drop />
+      <Drop into="book" />
       {empty || <Search list={hand} found={words.found} foundFor={words.foundFor} />}
       <Demo />
       {strays.value.length > 0 && (

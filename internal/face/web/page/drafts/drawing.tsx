@@ -1,8 +1,8 @@
 import { signal } from '@preact/signals'
 import { doc } from '../doc'
+import { ProblemList } from '../problems'
 import { words } from '../words'
 import { drawingOf } from './address'
-import { ProblemList } from './bring'
 import { cannot, chosen, judged, notDrawn } from './open'
 
 const w = words.draft

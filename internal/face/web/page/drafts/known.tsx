@@ -1,6 +1,5 @@
 import { useSignal } from '@preact/signals'
-import { Set } from '../figure'
-import type { Figure } from '../kinds'
+import { FigureLines, PressedFigure } from '../lines'
 import { words } from '../words'
 import { judged, type Told as ToldOf } from './open'
 
@@ -17,24 +16,6 @@ export function Figures() {
     </section>
   )
 }
-
-// FigureLines are figures with leader dots.
-export const FigureLines = ({ of }: { of: Figure[] }) => (
-  <ul class="lines" role="list">
-    {of.map((one) => (
-      <li key={one.id}>
-        <p class="figure">
-          <span class="says">{one.says}</span>
-          <span class="leader" aria-hidden="true" />
-          <span class="value">
-            <Set text={one.value} />
-          </span>
-        </p>
-        {one.note && <p class="about soft sentence">{one.note}</p>}
-      </li>
-    ))}
-  </ul>
-)
 
 // Told is what is known of the draft, each with what it means.
 export function Told() {
@@ -57,13 +38,7 @@ function ToldLine({ one }: { one: ToldOf }) {
   const isOpen = useSignal(false)
   return (
     <li>
-      <button type="button" class="figure" aria-expanded={isOpen.value} onClick={() => (isOpen.value = !isOpen.value)}>
-        <span class="says">{one.title}</span>
-        <span class="leader" aria-hidden="true" />
-        <span class="value">
-          <Set text={one.figures ?? ''} />
-        </span>
-      </button>
+      <PressedFigure says={one.title} value={one.figures ?? ''} isOpen={isOpen.value} press={() => (isOpen.value = !isOpen.value)} />
       {isOpen.value && one.explanation && (
         <p class="working" role="note" aria-label={w.explain(one.title)}>
           {one.explanation}

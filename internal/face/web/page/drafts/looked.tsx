@@ -1,9 +1,9 @@
 import { useSignal } from '@preact/signals'
 import type { Problem } from '../kinds'
+import { FigureLines } from '../lines'
+import { ProblemList, Problems } from '../problems'
 import { words } from '../words'
-import { ProblemList } from './bring'
 import { drawn, facts, putOnShelf, setValue, values, wrong } from './catalogue'
-import { FigureLines } from './known'
 import type { Param, Weave } from './weave'
 
 const w = words.draft
@@ -83,22 +83,11 @@ function ParamField({ param }: { param: Param }) {
       )}
       <div id={`${id}-about`} class="about">
         <p class="soft sentence">{rangeOf(param)}</p>
-        <Wrong of={bad} />
+        <Problems of={bad} />
       </div>
     </div>
   )
 }
-
-const Wrong = ({ of }: { of: Problem[] }) => (
-  <>
-    {of.map((p) => (
-      <p key={p.code} class="care sentence">
-        {p.says}
-        {p.fix ? `: ${p.fix}` : ''}
-      </p>
-    ))}
-  </>
-)
 
 function Pictures({ weave }: { weave: Weave }) {
   const query = drawn.value ? `?${drawn.value}` : ''
@@ -124,7 +113,7 @@ function Shelf({ weave }: { weave: Weave }) {
       <div class="field">
         <label for="shelf-name">{w.onShelf}</label>
         <input id="shelf-name" type="text" autocomplete="off" value={name.value} onInput={(event) => (name.value = event.currentTarget.value)} />
-        <Wrong of={wrong.value.filter((p) => p.path === 'name')} />
+        <Problems of={wrong.value.filter((p) => p.path === 'name')} />
       </div>
       <button type="submit" class="strong">
         {w.put}

@@ -1,5 +1,7 @@
 import { useSignal } from '@preact/signals'
 import { Group } from '../field'
+import { Select, Text } from '../inputs'
+import { Sentence } from '../problems'
 import { words } from '../words'
 import { cannot, changes, chosen, choose, judged, keepChanges } from './open'
 
@@ -37,25 +39,8 @@ function ChooseChange() {
         add()
       }}
     >
-      <div class="field">
-        <label for="change">{w.change}</label>
-        <select id="change" value={name.value} onChange={(event) => take(event.currentTarget.value)}>
-          <option value="">{w.chooseChange}</option>
-          {changes.value.map((one) => (
-            <option key={one.name} value={one.name}>
-              {one.says}
-            </option>
-          ))}
-        </select>
-      </div>
-      {change?.takes && (
-        <div class="field how">
-          <label for="change-how">
-            {w.how}, {w.for(change.takes)}
-          </label>
-          <input id="change-how" type="text" autocomplete="off" value={how.value} onInput={(event) => (how.value = event.currentTarget.value)} />
-        </div>
-      )}
+      <Select id="change" label={w.change} none={w.chooseChange} value={name.value} choices={changes.value.map((one) => [one.name, one.says])} set={take} />
+      {change?.takes && <Text id="change-how" class="how" label={`${w.how}, ${w.for(change.takes)}`} value={how.value} set={(to) => (how.value = to)} />}
       <button type="submit" class="plain" aria-disabled={!change}>
         {w.add}
       </button>
@@ -86,12 +71,7 @@ function Chosen() {
           </li>
         ))}
       </ol>
-      {cannot.value && (
-        <p class="care sentence" role="alert">
-          {cannot.value.says}
-          {cannot.value.fix ? `: ${cannot.value.fix}` : ''}
-        </p>
-      )}
+      {cannot.value && <Sentence class="care" role="alert" says={cannot.value.says} fix={cannot.value.fix} />}
       <p class="buttons">
         <button type="button" class="plain" aria-disabled={cannot.value !== null} onClick={() => cannot.value || void keepChanges()}>
           {w.keep}

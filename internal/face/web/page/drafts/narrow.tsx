@@ -1,3 +1,4 @@
+import { Select, Text } from '../inputs'
 import { words } from '../words'
 import { drafts } from './shelf'
 
@@ -20,39 +21,10 @@ export function Narrow() {
   return (
     <fieldset class="narrow">
       <legend class="hidden">{w.narrow}</legend>
-      <div class="field">
-        <label for="narrow-weave">{w.weave}</label>
-        <select id="narrow-weave" value={now.weave ?? ''} onChange={(event) => ask('weave', event.currentTarget.value)}>
-          <option value="">{w.anyWeave}</option>
-          {Object.entries(w.weaves).map(([mark, says]) => (
-            <option key={mark} value={mark}>
-              {says}
-            </option>
-          ))}
-        </select>
-      </div>
+      <Select id="narrow-weave" label={w.weave} none={w.anyWeave} value={now.weave ?? ''} choices={Object.entries(w.weaves)} set={(to) => ask('weave', to)} />
       {numbers.map(([name, label]) => (
-        <AtMost key={name} name={name} label={w[label]} value={now[name] ?? ''} />
+        <Text key={name} id={`narrow-${name}`} class="small-field" label={w[label]} number value={now[name] ?? ''} set={(to) => ask(name, to.replace(/\D/g, '').slice(0, 4))} />
       ))}
     </fieldset>
-  )
-}
-
-// AtMost is a number; what is none asks for nothing.
-function AtMost({ name, label, value }: { name: string; label: string; value: string }) {
-  const id = `narrow-${name}`
-  return (
-    <div class="field small-field">
-      <label for={id}>{label}</label>
-      <input
-        id={id}
-        type="text"
-        inputMode="numeric"
-        autocomplete="off"
-        maxLength={4}
-        value={value}
-        onInput={(event) => ask(name, event.currentTarget.value.replace(/\D/g, ''))}
-      />
-    </div>
   )
 }

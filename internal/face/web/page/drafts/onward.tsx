@@ -3,11 +3,12 @@ import { ask } from '../ask'
 import { save } from '../deeds'
 import { doc } from '../doc'
 import { heard } from '../heard'
+import { Select, Text } from '../inputs'
 import type { Problem, Saved } from '../kinds'
 import { go } from '../place'
 import { windowId } from '../window'
+import { ProblemList } from '../problems'
 import { words } from '../words'
-import { ProblemList } from './bring'
 import { judged, kinds } from './open'
 
 const w = words.draft
@@ -37,20 +38,8 @@ export function Begin() {
       <h2>{w.weaveIt}</h2>
       <p class="soft">{w.weaveSays}</p>
       <div class="fields">
-        <div class="field">
-          <label for="begin-kind">{w.kind}</label>
-          <select id="begin-kind" value={as} onChange={(event) => (kind.value = event.currentTarget.value)}>
-            {kinds.value.map((one) => (
-              <option key={one.id} value={one.id}>
-                {one.name}
-              </option>
-            ))}
-          </select>
-        </div>
-        <div class="field">
-          <label for="begin-name">{w.called}</label>
-          <input id="begin-name" type="text" autocomplete="off" placeholder={kinds.value.find((one) => one.id === as)?.name} value={name.value} onInput={(event) => (name.value = event.currentTarget.value)} />
-        </div>
+        <Select id="begin-kind" label={w.kind} value={as} choices={kinds.value.map((one) => [one.id, one.name])} set={(to) => (kind.value = to)} />
+        <Text id="begin-name" label={w.called} placeholder={kinds.value.find((one) => one.id === as)?.name} value={name.value} set={(to) => (name.value = to)} />
       </div>
       <ProblemList of={wrong.value} />
       <button type="submit" class="strong">

@@ -1,8 +1,7 @@
+import { copy } from '../document'
 import type { Warp } from '../kinds'
 import { lotsOf } from '../lots'
-import { go } from '../place'
 import { More, Search } from '../search'
-import { askCopy } from '../warp/ask'
 import { words } from '../words'
 
 const n = words.new_
@@ -25,7 +24,7 @@ export function Copies() {
             <span>
               {warp.name} {warp.cloth && <span class="soft">{warp.cloth}</span>}
             </span>
-            <button type="button" class="link" aria-label={n.copyOf(warp.name)} onClick={() => void copy(warp.id)}>
+            <button type="button" class="link" aria-label={n.copyOf(warp.name)} onClick={() => void copy('warp', warp.id)}>
               {n.copyThis}
             </button>
           </li>
@@ -34,9 +33,4 @@ export function Copies() {
       <More list={copied} />
     </section>
   )
-}
-
-async function copy(id: number): Promise<void> {
-  const made = await askCopy(id)
-  if (made) go({ page: 'warp', id: made, stage: 'piece' })
 }

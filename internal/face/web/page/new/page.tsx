@@ -1,13 +1,13 @@
-import { Problems } from '../field'
 import { Set } from '../figure'
 import type { Figure } from '../kinds'
-import { FigureLines } from '../shelf/lines'
-import { Select, Text } from '../shelf/inputs'
+import { FigureLines, Parts } from '../lines'
+import { Select, Text } from '../inputs'
+import { ProblemList } from '../problems'
+import { TakeButton } from '../taking/button'
+import { Drop } from '../taking/drop'
 import { words } from '../words'
 import { Copies } from './copies'
-import { Drop } from './drop'
 import { begin, form, type Kind, kinds, refused, say, shelves } from './form'
-import { take } from './take'
 
 const n = words.new_
 
@@ -16,7 +16,7 @@ export function NewPage() {
   return (
     <>
       <h1>{n.title}</h1>
-      <Drop />
+      <Drop into="book" />
       <FromKind />
       <div class="columns others">
         <Copies />
@@ -76,9 +76,7 @@ function KindRow({ kind, chosen }: { kind: Kind; chosen: boolean }) {
     <li>
       <label class="figure">
         <input type="radio" name="kind" value={kind.id} checked={chosen} onChange={() => say({ kind: kind.id })} />
-        <span class="says">{kind.name}</span>
-        <span class="leader" aria-hidden="true" />
-        <span class="value">{piece && <Set text={n.size(piece.length, piece.width)} />}</span>
+        <Parts says={kind.name}>{piece && <Set text={n.size(piece.length, piece.width)} />}</Parts>
       </label>
     </li>
   )
@@ -104,7 +102,7 @@ function Chosen({ kind }: { kind: Kind }) {
         ))}
       </div>
       <div class="cares" role="status">
-        <Problems of={refused.value} />
+        <ProblemList of={refused.value} />
       </div>
       <button type="submit" class="strong">
         {n.begin}
@@ -113,27 +111,14 @@ function Chosen({ kind }: { kind: Kind }) {
   )
 }
 
-// FromFile takes in files. The field itself is out of sight; its label is the button.
+// FromFile takes in files.
 function FromFile() {
   return (
     <section class="group">
       <h2>{n.file}</h2>
       <p class="soft">{n.fileSays}</p>
       <p class="buttons">
-        <label class="plain picker">
-          {n.choose}
-          <input
-            id="files"
-            type="file"
-            class="hidden"
-            multiple
-            onChange={(event) => {
-              const files = [...(event.currentTarget.files ?? [])]
-              event.currentTarget.value = ''
-              void take(files)
-            }}
-          />
-        </label>
+        <TakeButton into="book" label={words.taking.choose} />
       </p>
     </section>
   )

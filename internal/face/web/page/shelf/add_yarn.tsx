@@ -1,18 +1,18 @@
 import { signal } from '@preact/signals'
 import { useEffect, useRef } from 'preact/hooks'
 import { ask } from '../ask'
-import { Problems } from '../field'
 import { heard } from '../heard'
 import { keep, kept } from '../keep'
 import type { Problem, Saved } from '../kinds'
 import { go } from '../place'
+import { ProblemList } from '../problems'
 import { said } from '../state'
 import { windowId } from '../window'
 import { words } from '../words'
 import { Known } from './known'
 import type { Reading } from './kinds'
 import { emptyForm, nameOf, saysSomething, setsOf, type Way, type YarnForm } from './yarn_form'
-import { Text, TickBox } from './inputs'
+import { Select, Text, TickBox } from '../inputs'
 
 const s = words.shelf
 
@@ -156,16 +156,7 @@ function WrapFields() {
     <>
       <Text id="wraps" label={s.wrapsCounted} number placeholder="22" value={now.wraps} set={(wraps) => say({ wraps })} />
       <Text id="wraps-over" label={s.wrapsOver} placeholder="1 in" value={now.over} set={(over) => say({ over })} />
-      <div class="field">
-        <label for="wraps-kind">{s.wrapsKind}</label>
-        <select id="wraps-kind" value={now.kind} onChange={(event) => say({ kind: event.currentTarget.value })}>
-          {s.wrapKinds.map(([key, says]) => (
-            <option key={key} value={key}>
-              {says}
-            </option>
-          ))}
-        </select>
-      </div>
+      <Select id="wraps-kind" label={s.wrapsKind} value={now.kind} choices={s.wrapKinds} set={(kind) => say({ kind })} />
     </>
   )
 }
@@ -177,7 +168,7 @@ function Understood() {
     <section class="answers" aria-label={s.understood}>
       <h2>{s.understood}</h2>
       <div class="cares" role="status">
-        <Problems of={wrong} />
+        <ProblemList of={wrong} />
       </div>
       {now && now.figures.length > 0 ? <Known of={now.figures} /> : <p class="soft">{s.understoodNone[form.value.way]}</p>}
     </section>

@@ -1,5 +1,5 @@
 import type { Card, Figure, Problem, Setting } from '../kinds'
-import type { Learnt } from '../warp/record'
+import type { Learnt } from '../kinds_doc'
 
 // What the server says of shelves, as it says it.
 

@@ -1,6 +1,6 @@
 import type { Figure } from '../kinds'
 import { words } from '../words'
-import { FigureLines } from './lines'
+import { FigureLines } from '../lines'
 
 const isSystem = (figure: Figure): boolean => figure.id.startsWith('systems[')
 

@@ -2,9 +2,9 @@ import { useSignal } from '@preact/signals'
 import { doc } from '../doc'
 import { Field, Group } from '../field'
 import { words } from '../words'
-import { Framed } from './frame'
+import { Framed } from '../framed'
 import { LoomFields, Winding } from './loom_fields'
-import { FigureLines } from './lines'
+import { FigureLines } from '../lines'
 
 const s = words.shelf
 

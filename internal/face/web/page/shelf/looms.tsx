@@ -2,17 +2,17 @@ import { signal } from '@preact/signals'
 import { useEffect, useRef } from 'preact/hooks'
 import { ask } from '../ask'
 import { Figures } from '../card'
-import { Problems } from '../field'
 import { heard } from '../heard'
 import { keep, kept } from '../keep'
 import type { Card, Problem, Saved } from '../kinds'
 import { Link } from '../link'
 import { go } from '../place'
+import { ProblemList } from '../problems'
 import { More, Search } from '../search'
 import { said } from '../state'
 import { windowId } from '../window'
 import { words } from '../words'
-import { Select, Text } from './inputs'
+import { Select, Text } from '../inputs'
 import { sheds } from './loom_fields'
 import { type LoomForm, emptyLoom, loomSets } from './loom_form'
 import { looms } from './read'
@@ -132,7 +132,7 @@ function AddLoom({ alone }: { alone: boolean }) {
         <Select id="loom-shed" label={s.shed} value={now.shed} none={s.unsaid} choices={sheds} set={(shed) => say({ shed })} />
       </div>
       <div class="cares" role="status">
-        <Problems of={refused.value} />
+        <ProblemList of={refused.value} />
       </div>
       <p class="buttons">
         <button type="submit" class="strong">

@@ -1,12 +1,11 @@
 import { useSignal } from '@preact/signals'
 import { valueAt } from '../doc'
 import { Choice, Field, Group, setNow } from '../field'
-import { Set } from '../figure'
 import { keysOf, pathOf, under } from '../tree'
 import { words } from '../words'
 import { weaves } from '../words/weaves'
-import { Text } from './inputs'
-import { FigureLine } from './lines'
+import { Text } from '../inputs'
+import { LearntLines } from '../lines'
 import { samples } from './read'
 
 const s = words.shelf
@@ -64,15 +63,7 @@ function Sizes({ at, title, keys }: { at: string; title: string; keys: readonly 
 function Teaches({ name }: { name: string }) {
   const learnt = samples.value.find((one) => one.name === name)?.learnt ?? []
   if (learnt.length === 0) return <p class="soft">{s.teachesNone}</p>
-  return (
-    <ul class="lines" role="list">
-      {learnt.map((one) => (
-        <FigureLine key={one.key} says={one.says} note={`${words.warp.between(one.from, one.to)}; ${one.typed}`}>
-          <Set text={one.value} />
-        </FigureLine>
-      ))}
-    </ul>
-  )
+  return <LearntLines of={learnt} />
 }
 
 function AddSample({ names }: { names: string[] }) {

@@ -1,16 +1,16 @@
 import { useSignal } from '@preact/signals'
 import { ask } from '../ask'
 import { doc } from '../doc'
-import { Problems } from '../field'
 import { Set } from '../figure'
 import { heard } from '../heard'
 import type { Problem } from '../kinds'
 import { Link } from '../link'
+import { ProblemList } from '../problems'
 import { refresh } from '../refresh'
 import { freshId, windowId } from '../window'
 import { words } from '../words'
-import { Select, Text } from './inputs'
-import { FigureLine } from './lines'
+import { Select, Text } from '../inputs'
+import { FigureLine } from '../lines'
 import type { StockEvent } from './kinds'
 import { events, shelved } from './read'
 import { Amounts, Left, Promised } from './yarns'
@@ -74,7 +74,7 @@ function Happened({ id }: { id: number }) {
         <Text id="stock-note" label={words.warp.note} value={note.value} set={(to) => (note.value = to)} />
       </div>
       <div class="cares" role="status">
-        <Problems of={wrong.value} />
+        <ProblemList of={wrong.value} />
       </div>
       <button type="submit" class="plain">
         {s.writeDown}

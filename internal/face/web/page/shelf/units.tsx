@@ -2,7 +2,7 @@ import { signal } from '@preact/signals'
 import { ask } from '../ask'
 import { heard } from '../heard'
 import { words } from '../words'
-import { Select } from './inputs'
+import { Select } from '../inputs'
 import type { UnitKind, UnitsSaid } from './kinds'
 
 const s = words.shelf

@@ -2,14 +2,6 @@ import assert from 'node:assert/strict'
 import { test } from 'node:test'
 import { fits, type Weave } from '../drafts/weave'
 import { drawingOf } from '../drafts/address'
-import { textOfFile } from '../drafts/text'
-
-const bytes = (...all: number[]): ArrayBuffer => new Uint8Array(all).buffer
-
-test('a file is read as UTF-8, and an old one letter by letter', () => {
-  assert.equal(textOfFile(bytes(0x4b, 0xc3, 0xb6)), 'Kö')
-  assert.equal(textOfFile(bytes(0x4b, 0xf6)), 'Kö')
-})
 
 const basket: Weave = {
   id: 'basket', family: 'plain', family_says: 'Plain weave, ribs and baskets', name: 'basket', says: 'Plain weave of groups', use: 'drapes', source: '',

@@ -1,6 +1,5 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { sorted } from '../new/files'
 import { emptyLoom, loomSets } from '../shelf/loom_form'
 import { firstBoard, nextPeg, pegOf, pegText } from '../shelf/pegs'
 import { emptyForm, nameOf, saysSomething, setsOf } from '../shelf/yarn_form'
@@ -38,21 +37,4 @@ test('a form of a loom says whole numbers bare, and the rest as typed', () => {
     { path: 'treadles', value: 'ten' },
     { path: 'width', value: '120 cm' },
   ])
-})
-
-test('files are sorted by what they hold', () => {
-  const wif = '[WIF]\nVersion=1.1\n'
-  const plan = 'sley = 1\n[draft]\nwif = "drafts/Point.WIF"\n'
-  const { warps, drafts } = sorted([
-    { name: 'towels.toml', text: plan },
-    { name: 'point.wif', text: wif },
-    { name: 'other.wif', text: wif },
-    { name: 'renamed.txt', text: `; kept\n${wif}` },
-    { name: 'notes.txt', text: 'not a plan' },
-  ])
-  assert.deepEqual(warps.map((w) => [w.name, Object.keys(w.beside)]), [
-    ['towels.toml', ['drafts/Point.WIF']],
-    ['notes.txt', []],
-  ])
-  assert.deepEqual(drafts.map((d) => d.name), ['other.wif', 'renamed.txt'])
 })

@@ -1,11 +1,9 @@
-import { useSignal } from '@preact/signals'
-import { act } from '../deeds'
 import { doc, numbers, valueAt } from '../doc'
 import { Field, setNow } from '../field'
 import { itemsOf, pathOf } from '../tree'
 import { words } from '../words'
+import { FromShelf, FromShelfChoice } from './from_shelf'
 import { shelfDrafts } from './shelf'
-import { FromShelf } from './yarns'
 
 const w = words.warp
 
@@ -26,37 +24,9 @@ export function Drafting() {
       ) : (
         <p class="soft">{w.draftNone}</p>
       )}
-      <TakeDraft />
+      <FromShelfChoice id="shelf-draft" label={w.draftFrom} none={w.draftChoose} shelf={shelfDrafts.value} partOf={() => 'draft'} />
       <Written />
     </section>
-  )
-}
-
-function TakeDraft() {
-  const now = doc.value
-  const chosen = useSignal('')
-  if (!now) return null
-  return (
-    <div class="fields add">
-      <div class="field">
-        <label for="shelf-draft">{w.draftFrom}</label>
-        <select id="shelf-draft" value={chosen.value} onChange={(event) => (chosen.value = event.currentTarget.value)}>
-          <option value="">{w.draftChoose}</option>
-          {shelfDrafts.value.map((draft) => (
-            <option key={draft.id} value={String(draft.id)}>
-              {draft.name}
-            </option>
-          ))}
-        </select>
-      </div>
-      {chosen.value !== '' && (
-        <p class="field act">
-          <button type="button" class="plain" onClick={() => void act(now, 'use', { part: 'draft', shelf: Number(chosen.value) })}>
-            {w.takeYarn}
-          </button>
-        </p>
-      )}
-    </div>
   )
 }
 

@@ -5,10 +5,10 @@ import { Field, Group } from '../field'
 import { LoomFields, Winding } from '../shelf/loom_fields'
 import { textOf } from '../tree'
 import { words } from '../words'
+import { FromShelf, FromShelfChoice } from './from_shelf'
 import { Lines } from './lines'
 import { SheetsToPrint } from './sheets'
 import { shelfLooms } from './shelf'
-import { FromShelf } from './yarns'
 
 const w = words.warp
 
@@ -33,33 +33,11 @@ export function Dress() {
 }
 
 function Loom() {
-  const now = doc.value
-  const chosen = useSignal('')
-  if (!now) return null
   const name = textOf(valueAt('loom.name'))
   return (
     <Group title={w.loom}>
       <FromShelf part="loom" name={name || w.loom} />
-      <div class="fields add">
-        <div class="field">
-          <label for="shelf-loom">{w.loomFrom}</label>
-          <select id="shelf-loom" value={chosen.value} onChange={(event) => (chosen.value = event.currentTarget.value)}>
-            <option value="">{w.loomChoose}</option>
-            {shelfLooms.value.map((loom) => (
-              <option key={loom.id} value={String(loom.id)}>
-                {loom.name}
-              </option>
-            ))}
-          </select>
-        </div>
-        {chosen.value !== '' && (
-          <p class="field act">
-            <button type="button" class="plain" onClick={() => void act(now, 'use', { part: 'loom', shelf: Number(chosen.value) })}>
-              {w.takeYarn}
-            </button>
-          </p>
-        )}
-      </div>
+      <FromShelfChoice id="shelf-loom" label={w.loomFrom} none={w.loomChoose} shelf={shelfLooms.value} partOf={() => 'loom'} />
       <div class="fields">
         <Field path="warp.reed" label={w.reed} hint={w.reedHint} />
         <Field path="warp.sleying" label={w.sleying} hint={w.sleyingHint} />

@@ -2,6 +2,8 @@ import { useSignal } from '@preact/signals'
 import { doc } from '../doc'
 import { Field, Group } from '../field'
 import { Set } from '../figure'
+import { Select, Text } from '../inputs'
+import { LearntLines } from '../lines'
 import { refresh } from '../refresh'
 import { words } from '../words'
 import { tell } from './ask'
@@ -95,12 +97,9 @@ function Measure({ id, sizes }: { id: number; sizes: Size[] }) {
         void send()
       }}
     >
-      <Pick id="size-what" label={w.what} value={path.value} choices={sizes.map((s) => [s.path, s.says])} set={(to) => (path.value = to)} />
-      <Pick id="size-state" label={w.state} value={known} choices={of.states.map((s) => [s.state, s.says])} set={(to) => (state.value = to)} />
-      <div class="field">
-        <label for="size">{w.size}</label>
-        <input id="size" type="text" autocomplete="off" value={typed.value} placeholder="28 1/4 in" onInput={(event) => (typed.value = event.currentTarget.value)} />
-      </div>
+      <Select id="size-what" label={w.what} value={path.value} choices={sizes.map((s) => [s.path, s.says])} set={(to) => (path.value = to)} />
+      <Select id="size-state" label={w.state} value={known} choices={of.states.map((s) => [s.state, s.says])} set={(to) => (state.value = to)} />
+      <Text id="size" label={w.size} placeholder="28 1/4 in" value={typed.value} set={(to) => (typed.value = to)} />
       <p class="field act">
         <button type="submit" class="strong">
           {w.enter}
@@ -110,50 +109,13 @@ function Measure({ id, sizes }: { id: number; sizes: Size[] }) {
   )
 }
 
-type PickProps = { id: string; label: string; value: string; choices: [string, string][]; set: (to: string) => void }
-
-export function Pick({ id, label, value, choices, set }: PickProps) {
-  return (
-    <div class="field">
-      <label for={id}>{label}</label>
-      <select id={id} value={value} onChange={(event) => set(event.currentTarget.value)}>
-        {choices.map(([key, says]) => (
-          <option key={key} value={key}>
-            {says}
-          </option>
-        ))}
-      </select>
-    </div>
-  )
-}
-
 function Learnt() {
   const all = record.value?.learnt ?? []
   return (
     <section>
       <h2>{w.learnt}</h2>
       {all.length === 0 ? <p class="soft">{w.learntNone}</p> : <p class="soft">{w.learntSays}</p>}
-      <ul class="lines" role="list">
-        {all.map((one) => (
-          <li key={one.key + one.typed}>
-            <p class="figure">
-              <span class="says">{one.says}</span>
-              <span class="leader" aria-hidden="true" />
-              <span class="value">
-                <Set text={one.value} />
-              </span>
-            </p>
-            <p class="about soft">
-              {w.between(one.from, one.to)}; <Set text={one.typed} />
-              {one.planned ? (
-                <>
-                  ; {w.planned} <Set text={one.planned} />
-                </>
-              ) : null}
-            </p>
-          </li>
-        ))}
-      </ul>
+      <LearntLines of={all} />
     </section>
   )
 }

@@ -1,6 +1,7 @@
 import { explain, numbers, open } from '../doc'
 import { Set } from '../figure'
 import type { Line, Section } from '../kinds_doc'
+import { PressedFigure } from '../lines'
 import { Term } from '../term'
 import { termOfSection } from '../term_at'
 import { words } from '../words'
@@ -76,13 +77,7 @@ function LineRow({ line }: { line: Line }) {
   const isOpen = open.value.includes(line.id)
   return (
     <li>
-      <button type="button" class="figure" aria-expanded={isOpen} data-id={line.id} onClick={() => explain(line.id)}>
-        <span class="says">{line.says}</span>
-        <span class="leader" aria-hidden="true" />
-        <span class="value">
-          <Set text={line.value} />
-        </span>
-      </button>
+      <PressedFigure says={line.says} value={line.value} id={line.id} isOpen={isOpen} press={() => explain(line.id)} />
       {line.note && (
         <p class="about soft">
           <Set text={line.note} />

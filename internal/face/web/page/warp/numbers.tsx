@@ -1,9 +1,10 @@
 import { doc, find, numbers, seek, valueAt } from '../doc'
-import { Choice, Field, Group, Problems, read, setNow } from '../field'
+import { Choice, Field, Group, read, setNow } from '../field'
 import { Set } from '../figure'
-import type { Problem } from '../kinds'
+import { Select } from '../inputs'
 import { Link } from '../link'
-import { type Stage } from '../place'
+import { type Place, type Stage } from '../place'
+import { ProblemList } from '../problems'
 import { words } from '../words'
 import { Allowances } from './allowances'
 import { Lines } from './lines'
@@ -40,6 +41,7 @@ export function Care() {
   if (!all) return null
   const care = all.filter((p) => p.severity !== 'note')
   const notes = all.filter((p) => p.severity === 'note')
+  const to = (path: string): Place => ({ page: 'warp', id: doc.value?.id ?? 0, stage: stageOf(path) })
   return (
     <section class="cares" aria-label={w.care}>
       <p class="buttons print">
@@ -49,31 +51,14 @@ export function Care() {
           </Link>
         )}
       </p>
-      {care.length === 0 ? <p class="well">{w.allWell}</p> : care.map((p) => <Told key={p.code + p.path + p.says} problem={p} />)}
+      {care.length === 0 ? <p class="well">{w.allWell}</p> : <ProblemList of={care} to={to} />}
       {notes.length > 0 && (
         <details>
           <summary>{w.notes}</summary>
-          <Problems of={notes} />
+          <ProblemList of={notes} to={to} />
         </details>
       )}
     </section>
-  )
-}
-
-function Told({ problem }: { problem: Problem }) {
-  const id = doc.value?.id
-  return (
-    <div class="care block">
-      <p class="sentence">
-        <Set text={problem.says} />
-        {problem.fix ? `: ${problem.fix}` : ''}
-      </p>
-      {problem.path && id !== undefined && (
-        <Link to={{ page: 'warp', id, stage: stageOf(problem.path) }} label={`${w.goThere}: ${problem.path}`}>
-          {w.goThere}
-        </Link>
-      )}
-    </div>
   )
 }
 
@@ -99,17 +84,7 @@ function Seek() {
   return (
     <Group title={w.seek} says={w.seekSays}>
       <div class="fields">
-        <div class="field wide">
-          <label for="seek">{w.seekWhat}</label>
-          <select id="seek" value={what} onChange={(event) => seek(event.currentTarget.value ? { what: event.currentTarget.value } : null)}>
-            <option value="">{w.seekNone}</option>
-            {now.findable.map((one) => (
-              <option key={one.path} value={one.path}>
-                {one.says}
-              </option>
-            ))}
-          </select>
-        </div>
+        <Select id="seek" class="wide" label={w.seekWhat} none={w.seekNone} value={what} choices={now.findable.map((one) => [one.path, one.says])} set={(to) => seek(to ? { what: to } : null)} />
       </div>
       {what !== '' && now.limits.length > 0 && <Within />}
       {now.found && <FoundIt />}

@@ -2,9 +2,9 @@ import { signal } from '@preact/signals'
 import { ask } from '../ask'
 import { doc } from '../doc'
 import type { Figure } from '../kinds'
+import type { Learnt } from '../kinds_doc'
 
 export type Size = { path: string; says: string; states: { state: string; says: string; planned?: string; measured?: string; event?: string }[] }
-export type Learnt = { key: string; says: string; from: string; to: string; value: string; typed: string; planned?: string }
 export type Entry = { id: string; at: string; what: string; says: string; note?: string; minutes?: number; cancelled?: boolean }
 export type Record_ = { sizes: Size[]; learnt: Learnt[]; yarn: Figure[]; log: Entry[]; woven?: number }
 

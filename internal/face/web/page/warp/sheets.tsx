@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals'
 import { askSheets } from '../ask'
 import { doc, numbers } from '../doc'
+import { Select } from '../inputs'
 import { keep, kept } from '../keep'
 import type { Sheet, Sheets } from '../kinds_doc'
 import { words } from '../words'
@@ -86,22 +87,16 @@ function SheetRow({ id, version, sheet }: { id: number; version: number; sheet: 
 
 function Papers() {
   return (
-    <div class="field paper">
-      <label for="paper">{w.paper}</label>
-      <select
-        id="paper"
-        value={paper.value}
-        onChange={(event) => {
-          paper.value = event.currentTarget.value
-          keep('paper', paper.value)
-        }}
-      >
-        {sheets.value?.papers.map((one) => (
-          <option key={one} value={one}>
-            {w.papers[one] ?? one}
-          </option>
-        ))}
-      </select>
-    </div>
+    <Select
+      id="paper"
+      class="paper"
+      label={w.paper}
+      value={paper.value}
+      choices={(sheets.value?.papers ?? []).map((one) => [one, w.papers[one] ?? one])}
+      set={(to) => {
+        paper.value = to
+        keep('paper', to)
+      }}
+    />
   )
 }

@@ -3,6 +3,7 @@ import { ask } from '../ask'
 import { doc, numbers } from '../doc'
 import { Group } from '../field'
 import { heard } from '../heard'
+import { Select, Text } from '../inputs'
 import { Link } from '../link'
 import { refresh } from '../refresh'
 import { windowId } from '../window'
@@ -58,10 +59,7 @@ function Woven({ id }: { id: number }) {
           void send()
         }}
       >
-        <div class="field">
-          <label for="woven">{w.woven}</label>
-          <input id="woven" type="text" inputMode="numeric" value={typed.value} onInput={(event) => (typed.value = event.currentTarget.value)} />
-        </div>
+        <Text id="woven" label={w.woven} number value={typed.value} set={(to) => (typed.value = to)} />
         <p class="field act">
           <button type="submit" class="strong">
             {w.sayWoven}
@@ -96,26 +94,9 @@ function Happened({ id }: { id: number }) {
           void send()
         }}
       >
-        <div class="field">
-          <label for="what">{w.happened}</label>
-          <select id="what" value={what.value} onChange={(event) => (what.value = event.currentTarget.value)}>
-            {kinds.map(([key, says]) => (
-              <option key={key} value={key}>
-                {w[says]}
-              </option>
-            ))}
-          </select>
-        </div>
-        {what.value === 'sitting' && (
-          <div class="field">
-            <label for="minutes">{w.sitting}</label>
-            <input id="minutes" type="text" inputMode="numeric" value={minutes.value} onInput={(event) => (minutes.value = event.currentTarget.value)} />
-          </div>
-        )}
-        <div class="field wide">
-          <label for="note">{w.note}</label>
-          <input id="note" type="text" value={note.value} onInput={(event) => (note.value = event.currentTarget.value)} />
-        </div>
+        <Select id="what" label={w.happened} value={what.value} choices={kinds.map(([key, says]) => [key, w[says]])} set={(to) => (what.value = to)} />
+        {what.value === 'sitting' && <Text id="minutes" label={w.sitting} number value={minutes.value} set={(to) => (minutes.value = to)} />}
+        <Text id="note" class="wide" label={w.note} value={note.value} set={(to) => (note.value = to)} />
         <p class="field act">
           <button type="submit" class="plain">
             {w.write}

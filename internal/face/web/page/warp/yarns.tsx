@@ -1,12 +1,11 @@
 import { useSignal } from '@preact/signals'
-import { act } from '../deeds'
 import { doc, numbers, valueAt } from '../doc'
 import { Field, Group, setNow } from '../field'
-import { Link } from '../link'
-import type { Origin } from '../kinds_doc'
+import { Text } from '../inputs'
 import { at, isTable, keysOf, pathOf, textOf, under } from '../tree'
 import { words } from '../words'
-import { origins, shelfYarns } from './shelf'
+import { FromShelf, FromShelfChoice } from './from_shelf'
+import { shelfYarns } from './shelf'
 
 const w = words.warp
 
@@ -73,38 +72,6 @@ export function Colour({ path, colour, name }: { path: string; colour: string | 
   )
 }
 
-// FromShelf says where a part came from, and takes the newer or puts it on the shelf.
-export function FromShelf({ part, name }: { part: string; name: string }) {
-  const now = doc.value
-  const from = origins.value.find((o) => o.part === part)
-  if (!now) return null
-  return (
-    <p class="soft origin">
-      {from?.id ? <Whence from={from} /> : null}
-      {from?.newer && (
-        <>
-          {' '}
-          {w.newerOnShelf(from.name ?? name)}{' '}
-          <button type="button" class="link" onClick={() => void act(now, 'take-newer', { part })}>
-            {w.takeNewer}
-          </button>
-        </>
-      )}{' '}
-      <button type="button" class="link" aria-label={`${w.putOnShelf}: ${name}`} onClick={() => void act(now, 'put-on-shelf', { part, ...(from?.id ? {} : { name: `${name}, ${now.name}` }) })}>
-        {w.putOnShelf}
-      </button>
-    </p>
-  )
-}
-
-const pages = { yarn: 'yarn', loom: 'loom', draft: 'draft' } as const
-
-function Whence({ from }: { from: Origin }) {
-  const page = pages[from.kind as keyof typeof pages]
-  const says = w.cameFrom(from.name ?? '')
-  return page && from.id && !from.removed ? <Link to={{ page, id: from.id }}>{says}</Link> : <span>{says}</span>
-}
-
 // freeName is a name that no yarn of the warp has yet.
 const freeName = (name: string): string => {
   const taken = new Set(yarnNames())
@@ -122,47 +89,22 @@ export function shortName(name: string): string {
 }
 
 function AddYarn() {
-  const now = doc.value
-  const chosen = useSignal('')
   const name = useSignal('')
-  if (!now) return null
-  const choose = (id: string) => {
-    chosen.value = id
-    name.value = freeName(shortName(shelfYarns.value.find((y) => String(y.id) === id)?.name ?? ''))
-  }
-  const take = async () => {
-    await act(now, 'use', { part: pathOf('yarns', name.value), shelf: Number(chosen.value) })
-    chosen.value = ''
-  }
   return (
-    <div class="fields add">
-      <div class="field">
-        <label for="shelf-yarn">{w.fromShelf}</label>
-        <select id="shelf-yarn" value={chosen.value} onChange={(event) => choose(event.currentTarget.value)}>
-          <option value="">{w.fromShelfNone}</option>
-          {shelfYarns.value.map((yarn) => (
-            <option key={yarn.id} value={String(yarn.id)}>
-              {yarn.name}
-            </option>
-          ))}
-        </select>
-      </div>
-      {chosen.value !== '' && (
-        <div class="field">
-          <label for="yarn-name">{w.yarnAs}</label>
-          <input id="yarn-name" type="text" value={name.value} onInput={(event) => (name.value = event.currentTarget.value)} />
-        </div>
-      )}
-      <p class="field act buttons">
-        {chosen.value !== '' && (
-          <button type="button" class="plain" onClick={() => void take()}>
-            {w.takeYarn}
-          </button>
-        )}
+    <FromShelfChoice
+      id="shelf-yarn"
+      label={w.fromShelf}
+      none={w.fromShelfNone}
+      shelf={shelfYarns.value}
+      partOf={() => pathOf('yarns', name.value)}
+      onChoose={(yarn) => (name.value = freeName(shortName(yarn?.name ?? '')))}
+      other={
         <button type="button" class="link" onClick={() => setNow(pathOf('yarns', freeName('yarn')), { count: '8/2 Ne' })}>
           {w.newYarn}
         </button>
-      </p>
-    </div>
+      }
+    >
+      <Text id="yarn-name" label={w.yarnAs} value={name.value} set={(to) => (name.value = to)} />
+    </FromShelfChoice>
   )
 }

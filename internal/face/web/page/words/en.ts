@@ -4,21 +4,25 @@
 import type { Place } from '../place'
 import { counted } from './counted'
 import { warp } from './en_warp'
+import { document_ } from './en_document'
 import { draft } from './en_draft'
 import { guide } from './en_guide'
 import { new_ } from './en_new'
 import { shelf } from './en_shelf'
+import { taking } from './en_taking'
 import { terms } from './en_terms'
 
 const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' })
 
 export const english = {
   program: 'sley',
+  document_,
   warp,
   shelf,
   draft,
   guide,
   new_,
+  taking,
   terms,
 
   skip: 'To the page itself',
@@ -79,6 +83,7 @@ export const english = {
   fromDemo: 'demo',
   day: (when: string) => day.format(new Date(when)),
   changed: (when: string) => `changed ${day.format(new Date(when))}`,
+  line: (line: number) => `line ${line}`,
   problems: (n: number) => `${counted(n, 'thing needs', 'things need')} care`,
 
   clash: (name: string) => `${name} was changed elsewhere`,

@@ -8,15 +8,7 @@ export const draft = {
   // the shelf of drafts
   heading: 'Drafts',
   fromCatalogue: 'From the catalogue',
-  bring: 'Bring in a file',
   bringSays: 'Interchange texts (.wif) and plan files with a draft can also be dropped anywhere on this page.',
-  dropHere: 'Let go, and the file is read.',
-  bringing: 'Reading the file',
-  cameIn: 'What came in',
-  cameInAs: (file: string, name: string) => `${file} is on the shelf as ${name}.`,
-  notIn: (file: string) => `${file} was not taken. Nothing of it is in the book.`,
-  tooBig: 'A file may have 10 MB at most.',
-  goTo: (name: string) => `Go to ${name}`,
   found: (total: number) => counted(total, 'draft', 'drafts'),
   foundFor: (total: number, search: string) => `${counted(total, 'draft', 'drafts')} with “${search}”`,
   noneFound: 'No draft is like that.',
@@ -46,9 +38,6 @@ export const draft = {
 
   // one draft
   nothingOf: 'a draft',
-  lost: 'This draft is not in the book',
-  lostSays: 'It was removed, or its address was mistyped. What was removed can be brought back with undo.',
-  toDrafts: 'To the drafts',
   picture: 'Drawn',
   pictureAlt: (name: string) => `${name} drawn as handbooks print it: threading, tie-up, treadling and drawdown`,
   pictureOf: (name: string) => `Drawing of ${name}; it can be scrolled`,
@@ -92,9 +81,6 @@ export const draft = {
     ['draft.pdf?paper=a4', 'On paper, A4 (.pdf)'],
     ['draft.pdf?paper=letter', 'On paper, letter (.pdf)'],
   ] as readonly (readonly [string, string])[],
-  copy: 'Copy this draft',
-  remove: 'Remove this draft',
-  removed: (name: string) => `${name} is removed. Undo brings it back.`,
   noDraft: 'This draft cannot be read',
 
   // the catalogue

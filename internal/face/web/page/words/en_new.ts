@@ -1,5 +1,3 @@
-import { counted } from './counted'
-
 // The words of the page where a warp is begun.
 export const new_ = {
   title: 'A new warp',
@@ -22,13 +20,4 @@ export const new_ = {
 
   file: 'From a file',
   fileSays: 'A plan file, or a draft as a WIF file. They can also be dropped anywhere on this page or on the bench; a WIF that a plan points to is dropped together with it.',
-  choose: 'Choose files',
-  drop: 'Let go to take the files into the book',
-  taking: 'Reading the files',
-  came: 'What came of the files',
-  added: 'Added:',
-  bad: (name: string) => `${name} was not added`,
-  badSays: (many: number) => `${counted(many, 'thing keeps', 'things keep')} it out. Mend the file and take it in again.`,
-  line: (line: number) => `line ${line}`,
-  large: (name: string) => `${name} was not read: it is too large to be a plan or a draft.`,
 }

@@ -8,11 +8,6 @@ export const shelf = {
   looms: 'Looms',
   name: 'Called',
   unknown: 'not known',
-  back: { yarn: 'All yarns', loom: 'All looms' },
-  copy: { yarn: 'Copy as a new yarn', loom: 'Copy as a new loom' },
-  remove: { yarn: 'Remove this yarn', loom: 'Remove this loom' },
-  gone: { yarn: 'This yarn is not on the shelf', loom: 'This loom is not in the book' },
-  goneSays: 'It was removed, or its address was mistyped. What was removed can be brought back with undo.',
 
   // the shelf
   addYarn: 'Add a yarn',

@@ -2,8 +2,6 @@ import { counted } from './counted'
 
 // The words of a warp's stages.
 export const warp = {
-  lost: 'This warp is not in the book',
-  lostSays: 'It was removed, or its address was mistyped. What was removed can be brought back with undo.',
   stages: { piece: 'Piece', cloth: 'Cloth', numbers: 'Numbers', dress: 'Dress', weave: 'Weave', finish: 'Finish' },
   stagesOf: (name: string) => `Stages of ${name}`,
   onward: (stage: string) => `On to ${stage}`,
@@ -275,9 +273,5 @@ export const warp = {
   learntNone: 'With sizes in two states of the same thing, this says what was lost between them.',
   hot: 'Wash water can scald, and lint and dust harm lungs: mind your hands, and air the room.',
 
-  // copy and removal
-  copy: 'Copy as a new warp',
-  removeWarp: 'Remove this warp',
-  removed: (name: string) => `Removed: ${name}. Undo brings it back.`,
   toFile: 'As a plan file',
 }

@@ -45,11 +45,11 @@ export function TickBox({ id, label, value, set }: { id: string; label: string; 
   )
 }
 
-type SelectProps = { id: string; label: string; value: string; choices: readonly (readonly [string, string])[]; set: (to: string) => void; none?: string; hint?: string }
+type SelectProps = { id: string; label: string; value: string; choices: readonly (readonly [string, string])[]; set: (to: string) => void; none?: string; hint?: string; class?: string }
 
-export function Select({ id, label, value, choices, set, none, hint }: SelectProps) {
+export function Select({ id, label, value, choices, set, none, hint, ...more }: SelectProps) {
   return (
-    <div class="field">
+    <div class={`field ${more.class ?? ''}`}>
       <label for={id}>{label}</label>
       <select id={id} value={value} aria-describedby={hint ? `${id}-about` : undefined} onChange={(event) => set(event.currentTarget.value)}>
         {none !== undefined && <option value="">{none}</option>}

@@ -4,7 +4,11 @@
 export type Taken = { name: string; text: string }
 export type WarpFile = Taken & { beside: Record<string, string> }
 
-// mostBytes is the most that one file may hold, so that it goes into one request.
+// Beside is a file that was read together with another.
+export type Beside = { name: string; of: string }
+
+// mostBytes is the most that one file may hold, so that it goes into one request with
+// what stands beside it.
 export const mostBytes = 4_000_000
 
 const isDraft = ({ name, text }: Taken): boolean => /\.wif$/i.test(name) || /^\s*\[wif\]/im.test(text.slice(0, 2_000))
@@ -15,9 +19,9 @@ const lastOf = (path: string): string => path.split(/[\\/]/).at(-1) ?? path
 const pointedTo = (text: string): string[] => [...text.matchAll(/"([^"\n]+\.wif)"|'([^'\n]+\.wif)'/gi)].map(([, double, single]) => double ?? single ?? '')
 
 // sorted sorts files by what they hold, not by how they came.
-export function sorted(files: readonly Taken[]): { warps: WarpFile[]; drafts: Taken[] } {
+export function sorted(files: readonly Taken[]): { warps: WarpFile[]; drafts: Taken[]; beside: Beside[] } {
   const drafts = files.filter(isDraft)
-  const used = new Set<Taken>()
+  const used = new Map<Taken, string>()
   const warps = files
     .filter((file) => !isDraft(file))
     .map((file) => {
@@ -26,9 +30,9 @@ export function sorted(files: readonly Taken[]): { warps: WarpFile[]; drafts: Ta
         const draft = drafts.find((one) => one.name.toLowerCase() === lastOf(path).toLowerCase())
         if (!draft) continue
         beside[path] = draft.text
-        used.add(draft)
+        used.set(draft, file.name)
       }
       return { ...file, beside }
     })
-  return { warps, drafts: drafts.filter((draft) => !used.has(draft)) }
+  return { warps, drafts: drafts.filter((draft) => !used.has(draft)), beside: [...used].map(([{ name }, of]) => ({ name, of })) }
 }
