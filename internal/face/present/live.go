@@ -161,7 +161,9 @@ func pathOf(n reckon.Node) string {
 	return ""
 }
 
-// LiveOrder is an order of a plan, part by part.
+// LiveOrder is an order of a plan, part by part. Whole is of yarns alone: shafts and
+// treadles written out are the draft, which has a picture, and would be most of the answer
+// to each key.
 type LiveOrder struct {
 	Typed string     `json:"typed"`
 	Total int        `json:"total"`
@@ -191,9 +193,7 @@ type LiveRun struct {
 
 // LiveLaid is a number of neighbouring threads that are alike.
 type LiveLaid struct {
-	Yarn  string `json:"yarn,omitempty"`
-	Shaft int    `json:"shaft,omitempty"`
-	Set   []int  `json:"set,omitempty"`
+	Yarn  string `json:"yarn"`
 	Beam  int    `json:"beam,omitempty"`
 	Count int    `json:"count"`
 }
@@ -207,8 +207,12 @@ func liveOrder(o app.LaidOrder) LiveOrder {
 		out.Runs = append(out.Runs, liveRun(l, at, to))
 		at, before = to, l.To
 	}
+	if o.Kind != order.Stripes {
+		out.Cut = false
+		return out
+	}
 	for _, r := range o.Whole {
-		out.Whole = append(out.Whole, LiveLaid{r.Name, r.Shaft, setOf(r.Set), r.Beam, r.Count})
+		out.Whole = append(out.Whole, LiveLaid{r.Name, r.Beam, r.Count})
 	}
 	return out
 }

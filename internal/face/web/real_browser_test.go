@@ -9,7 +9,7 @@ import (
 )
 
 // openReal opens the page of a real server by the address that sley prints.
-func openReal(t *testing.T, r *real) *browsing.Tab {
+func openReal(t testing.TB, r *real) *browsing.Tab {
 	t.Helper()
 	tab := browsing.Start(t).Open(t, web.Address(r.port, token))
 	tab.Wait("document.querySelectorAll('.warps h2').length > 0")

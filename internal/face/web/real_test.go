@@ -63,11 +63,17 @@ func openBook(t testing.TB) *app.OpenBook {
 // newReal serves a new book.
 func newReal(t testing.TB) *real {
 	t.Helper()
+	return serveReal(t, openBook(t))
+}
+
+// serveReal serves a book that is open.
+func serveReal(t testing.TB, book *app.OpenBook) *real {
+	t.Helper()
 	on, err := web.Listen(t.Context(), "")
 	if err != nil {
 		t.Fatal(err)
 	}
-	r := &real{t: t, book: openBook(t), port: web.PortOf(on), stopped: make(chan error, 1)}
+	r := &real{t: t, book: book, port: web.PortOf(on), stopped: make(chan error, 1)}
 	r.server = web.New(web.Asked{
 		Book: r.book.Studio, Place: r.book.Path(), Token: token, Program: "test",
 		Check: r.book.Check, Copy: r.book.KeepToday,

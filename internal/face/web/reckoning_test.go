@@ -207,6 +207,9 @@ func TestOrdersOfAPreview(t *testing.T) {
 	if run := o.Runs[2]; run.Yarn != "blue" || run.Count != 2 || run.Density != "30 epi" || run.Depth != 1 || !run.Fills {
 		t.Errorf("%+v", run)
 	}
+	if threading := live.Orders["warp.threading"]; len(threading.Whole) > 0 || threading.Total != o.Total {
+		t.Errorf("the threading is written out, or is not of every end: %+v", threading)
+	}
 	if run := live.Orders["warp.threading"].Runs[0]; run.First != 1 || run.Last != 4 || run.Count != 4 || run.Set != nil {
 		t.Errorf("%+v", run)
 	}

@@ -2,6 +2,7 @@ package browsing
 
 import (
 	"fmt"
+	"slices"
 	"testing"
 )
 
@@ -13,36 +14,34 @@ type look struct {
 	rules string
 }
 
-// The windows are a phone, a tablet, a desk. In the dark only the colours are others, so
-// that those who have looked in the light ask for the rules of colours alone.
+// The windows are a phone, a tablet, a desk. In the dark only the colours are others: one
+// width and the rules of colours are enough there, unless pictures are wanted.
 var (
-	eachLook = []look{
-		{390, false, axeRules},
-		{820, false, axeRules},
-		{1440, false, axeRules},
-		{390, true, colourRules},
-		{820, true, colourRules},
-		{1440, true, colourRules},
-	}
-	oneLook = []look{{390, false, axeRules}, {820, true, axeRules}, {1440, false, axeRules}}
+	inLight = []look{{390, false, axeRules}, {820, false, axeRules}, {1440, false, axeRules}}
+	inDark  = []look{{390, true, colourRules}, {820, true, colourRules}, {1440, true, colourRules}}
+	byTurns = []look{{390, false, axeRules}, {820, true, axeRules}, {1440, false, axeRules}}
 )
 
-// EachLook looks at the page as it is now in every width, light and dark: nothing keeps
+// EachLook looks at the page as it is now in every width, and in the dark: nothing keeps
 // people out, everything fits and can be read. Pictures are taken under the name.
 func (b *Tab) EachLook(t testing.TB, name string) {
 	t.Helper()
-	b.looks(t, name, eachLook)
+	dark := inDark
+	if !picturing() {
+		dark = inDark[:1]
+	}
+	b.looks(t, name, slices.Concat(inLight, dark))
 }
 
 // OneLook looks at the page once in every width, light and dark by turns; where pictures
 // are taken it is EachLook.
 func (b *Tab) OneLook(t testing.TB, name string) {
 	t.Helper()
-	if shots() != "" {
+	if picturing() {
 		b.EachLook(t, name)
 		return
 	}
-	b.looks(t, name, oneLook)
+	b.looks(t, name, byTurns)
 }
 
 func (b *Tab) looks(t testing.TB, name string, all []look) {

@@ -90,6 +90,15 @@ func (b *Tab) Reload() {
 	b.call("reload", func(ctx context.Context) error { return chromedp.Do(ctx, chromedp.Reload()) })
 }
 
+// KeepsFiles says whether the browser may use files of the page that it had before.
+func (b *Tab) KeepsFiles(keeps bool) {
+	b.t.Helper()
+	b.call("files", func(ctx context.Context) error {
+		_, err := chromedp.Call(ctx, network.SetCacheDisabled, network.SetCacheDisabledParams{CacheDisabled: !keeps})
+		return err
+	})
+}
+
 // Size makes the window so many CSS pixels wide and high, narrow ones as a phone.
 func (b *Tab) Size(width, height int64) {
 	b.t.Helper()
@@ -212,14 +221,17 @@ func (b *Tab) Click(name string) {
 	b.Do(find + ".focus(); " + find + ".click()")
 }
 
+// picturing reports whether pictures are wanted.
+func picturing() bool { return os.Getenv("SLEY_SHOTS") != "" }
+
 // Shot writes a picture of the whole page to NAME.png in the folder that the variable
 // SLEY_SHOTS names; without one it does nothing.
 func (b *Tab) Shot(name string) {
 	b.t.Helper()
-	dir := shots()
-	if dir == "" {
+	if !picturing() {
 		return
 	}
+	dir := os.Getenv("SLEY_SHOTS")
 	b.call("picture "+name, func(ctx context.Context) error {
 		picture, err := chromedp.Run(ctx, chromedp.FullScreenshot(100))
 		if err != nil {
@@ -228,9 +240,6 @@ func (b *Tab) Shot(name string) {
 		return os.WriteFile(filepath.Join(dir, name+".png"), picture, 0o644)
 	})
 }
-
-// shots is the folder that pictures are written to, "" for none.
-func shots() string { return os.Getenv("SLEY_SHOTS") }
 
 // call runs one act with patience.
 func (b *Tab) call(what string, act func(context.Context) error) {

@@ -11,11 +11,12 @@ export function readBy(read: () => Promise<boolean>): void {
 
 let latest: Promise<boolean> = Promise.resolve(false)
 
+// readAll asks for both at once: of a large book each takes its time.
 async function readAll(): Promise<boolean> {
-  const about = await askBook()
+  const [about, read] = await Promise.all([askBook(), reader()])
   if (!heard(about)) return false
   book.value = about.value
-  return reader()
+  return read
 }
 
 // refresh reads the book and what the page shows of it, all anew.

@@ -1,7 +1,6 @@
 import { signal } from '@preact/signals'
 import { askWarps } from '../ask'
 import { heard } from '../heard'
-import { book } from '../state'
 import { words } from '../words'
 import type { DemoName } from './prose'
 
@@ -14,10 +13,6 @@ export const demos = signal<Partial<Record<DemoName, Shown>>>({})
 // readDemos looks for warps of the demo by their names. One that was cleared or renamed
 // is not found.
 export async function readDemos(names: readonly DemoName[]): Promise<boolean> {
-  if (!book.value?.demo) {
-    demos.value = {}
-    return true
-  }
   const found: Partial<Record<DemoName, Shown>> = {}
   for (const one of names) {
     const answer = await askWarps({ words: words.guide.demo[one] })
