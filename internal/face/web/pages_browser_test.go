@@ -117,7 +117,7 @@ func TestEveryPage(t *testing.T) {
 		n++
 		t.Run(v.name, func(t *testing.T) {
 			tab := v.come(t, b, r)
-			tab.OneLook(t, fmt.Sprintf("%02d-%s", n, v.name))
+			tab.EachLook(t, fmt.Sprintf("%02d-%s", n, v.name))
 			tab.Quiet(t, false)
 		})
 	}
@@ -127,7 +127,7 @@ func TestEveryPage(t *testing.T) {
 			r := newReal(t)
 			b.Open(t, web.Address(r.port, token)).Wait(shown)
 			tab := v.come(t, b, r)
-			tab.OneLook(t, fmt.Sprintf("%02d-%s", n, v.name))
+			tab.EachLook(t, fmt.Sprintf("%02d-%s", n, v.name))
 			tab.Quiet(t, true)
 		})
 	}

@@ -14,31 +14,21 @@ type look struct {
 	rules string
 }
 
-// The windows are a phone, a tablet, a desk. In the dark only the colours are others: one
-// width and the rules of colours are enough there, unless pictures are wanted.
+// The windows are a phone, a tablet, a desk. In the dark only the colours are others: after
+// the light, the rules of colours are enough there.
 var (
 	inLight = []look{{390, false, axeRules}, {820, false, axeRules}, {1440, false, axeRules}}
 	inDark  = []look{{390, true, colourRules}, {820, true, colourRules}, {1440, true, colourRules}}
 	byTurns = []look{{390, false, axeRules}, {820, true, axeRules}, {1440, false, axeRules}}
 )
 
-// EachLook looks at the page as it is now in every width, and in the dark: nothing keeps
-// people out, everything fits and can be read. Pictures are taken under the name.
+// EachLook looks at the page as it is now in every width, light and dark by turns: nothing
+// keeps people out, everything fits and can be read. Where pictures are wanted every width
+// is looked at in the light and in the dark. Pictures are taken under the name.
 func (b *Tab) EachLook(t testing.TB, name string) {
 	t.Helper()
-	dark := inDark
-	if !picturing() {
-		dark = inDark[:1]
-	}
-	b.looks(t, name, slices.Concat(inLight, dark))
-}
-
-// OneLook looks at the page once in every width, light and dark by turns; where pictures
-// are taken it is EachLook.
-func (b *Tab) OneLook(t testing.TB, name string) {
-	t.Helper()
 	if picturing() {
-		b.EachLook(t, name)
+		b.looks(t, name, slices.Concat(inLight, inDark))
 		return
 	}
 	b.looks(t, name, byTurns)
