@@ -16,7 +16,7 @@ import (
 // Sizes on a sheet, in pixels. What is longer than tall is cut off below: the picture
 // itself has all of it.
 const (
-	across = 2200 // a sheet, at the most
+	across = 2240 // a sheet, at the most
 	tall   = 720  // a picture, at the most
 	label  = 34   // the line above a picture
 	gap    = 16
