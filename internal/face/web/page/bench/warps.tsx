@@ -1,3 +1,5 @@
+import { signal } from '@preact/signals'
+import { useEffect } from 'preact/hooks'
 import { CardName, Figures } from '../card'
 import type { Edit } from '../edit'
 import type { Warp } from '../kinds'
@@ -10,14 +12,23 @@ import { textOf } from '../tree'
 import { words } from '../words'
 import { hand } from './hand'
 
+// The first warps are drawn before the others, which come so many milliseconds later:
+// setting a whole lot takes longer than reading it.
+const atOnce = 12
+const later = 50
+const drawn = signal(false)
+
 export function WarpList() {
   const all = hand.items.value
+  useEffect(() => {
+    if (all !== null) setTimeout(() => (drawn.value = true), later)
+  }, [all !== null])
   if (all === null) return <p class="soft">{words.reading}</p>
   if (all.length === 0) return <NoneFound />
   return (
     <>
       <ol class="warps" id="warps" role="list">
-        {all.map((warp) => (
+        {(drawn.value ? all : all.slice(0, atOnce)).map((warp) => (
           <WarpItem key={warp.id} warp={warp} edit={edits.value[warp.id]} />
         ))}
       </ol>
