@@ -35,7 +35,7 @@ func (j *job) packages(wanted func(path string) bool) ([]string, error) {
 // that it can count, and can tell a skipped test from one that passed.
 func (j *job) goTests(packages []string) error {
 	var stray bytes.Buffer
-	cmd := j.command(nil, "go", append([]string{"test", "-count=1", "-json"}, packages...)...)
+	cmd := j.command(nil, "go", append([]string{"test", "-count=1", "-timeout=30m", "-json"}, packages...)...)
 	cmd.Stderr = &stray
 	pipe, err := cmd.StdoutPipe()
 	if err != nil {

@@ -4,7 +4,7 @@ import "testing"
 
 func TestSamples(t *testing.T) {
 	r := newReal(t)
-	yarn, version := r.named("yarns", "handspun, grey ewe")
+	yarn, version := r.named("yarns", "wool 7/2, harbour")
 	at := "/api/documents/" + itoa(yarn)
 	set := func(path, value string) map[string]any {
 		return map[string]any{"path": `samples."2/2 twill, fulled".` + path, "value": value}
@@ -30,7 +30,12 @@ func TestSamples(t *testing.T) {
 	}
 	blanket, _ := r.named("warps", "Berth blanket")
 	r.ask("GET", "/api/documents/"+itoa(blanket)+"/samples", nil, &advice)
-	if len(advice) != 1 || advice[0].Key != "tape-to-washed" || advice[0].Typed != "30 cm -> 24 cm" || advice[0].Says != "your sample of handspun, grey ewe: 2/2 twill, fulled" {
+	said := map[string]string{}
+	for _, a := range advice {
+		said[a.Says+", "+a.Key] = a.Typed
+	}
+	const of = ": 2/2 twill, fulled, tape-to-washed"
+	if said["your sample of wool 7/2, harbour"+of] != "30 cm -> 24 cm" || said["your sample of handspun, grey ewe"+of] != "40 cm -> 31 cm" {
 		t.Errorf("advice for the blanket: %+v", advice)
 	}
 	advice = nil

@@ -88,11 +88,11 @@ func TestYarnPage(t *testing.T) {
 	write(tab, "stock-note", "moths")
 	tab.Click("Write it down")
 	tab.Says("short")
-	write(tab, "sample-name", "2/2 twill, fulled")
+	write(tab, "sample-name", "2/2 twill, washed")
 	tab.Click("Add the sample")
-	tab.Says("Remove sample 2/2 twill, fulled")
+	tab.Says("Remove sample 2/2 twill, washed")
 	for _, said := range [][2]string{{"on-loom", "30 cm"}, {"washed", "24 cm"}} {
-		name := "samples.2/2 twill, fulled." + said[0]
+		name := "samples.2/2 twill, washed." + said[0]
 		tab.Wait("document.getElementsByName(" + browsing.Quote(name) + ").length === 1")
 		tab.Do("document.getElementsByName(" + browsing.Quote(name) + ")[0].focus()")
 		tab.Type(said[1])

@@ -1,11 +1,11 @@
 import type { ComponentChildren } from 'preact'
-import { doc, edit, numbers, valueAt } from './doc'
 import { put, save } from './deeds'
+import { doc, edit, numbers, valueAt } from './doc'
+import type { TermName } from './guide/prose'
 import type { Json, Problem } from './kinds'
 import { Problems } from './problems'
 import { Label, Term } from './term'
 import { termAt } from './term_at'
-import type { TermName } from './guide/prose'
 import { at, isTable, textOf } from './tree'
 import { words } from './words'
 

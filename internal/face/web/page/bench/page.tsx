@@ -1,10 +1,10 @@
-import { StrayItem, WarpList } from './warps'
-import { hand, strays } from './hand'
+import { Link } from '../link'
 import { Demo, Empty } from '../notices'
 import { Search } from '../search'
-import { Link } from '../link'
 import { Drop } from '../taking/drop'
 import { words } from '../words'
+import { hand, strays } from './hand'
+import { StrayItem, WarpList } from './warps'
 
 // Bench are the warps in hand.
 export function Bench() {

@@ -1,7 +1,7 @@
 import { Set } from '../figure'
+import { Select, Text } from '../inputs'
 import type { Figure } from '../kinds'
 import { FigureLines, Parts } from '../lines'
-import { Select, Text } from '../inputs'
 import { ProblemList } from '../problems'
 import { TakeButton } from '../taking/button'
 import { Drop } from '../taking/drop'

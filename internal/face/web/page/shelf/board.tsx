@@ -1,11 +1,11 @@
+import { save } from '../deeds'
 import { valueAt } from '../doc'
 import { doc } from '../doc'
-import { save } from '../deeds'
 import { Field, idOf, problemsAt, putAt, setNow } from '../field'
+import { Select } from '../inputs'
 import { Problems } from '../problems'
 import { textOf } from '../tree'
 import { words } from '../words'
-import { Select } from '../inputs'
 import { firstBoard, nextPeg, pegOf, pegText } from './pegs'
 
 const s = words.shelf

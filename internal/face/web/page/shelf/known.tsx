@@ -1,6 +1,6 @@
 import type { Figure } from '../kinds'
-import { words } from '../words'
 import { FigureLines } from '../lines'
+import { words } from '../words'
 
 const isSystem = (figure: Figure): boolean => figure.id.startsWith('systems[')
 

@@ -1,10 +1,10 @@
-import { useSignal } from '@preact/signals'
 import { doc } from '../doc'
 import { Field, Group } from '../field'
-import { words } from '../words'
 import { Framed } from '../framed'
-import { LoomFields, Winding } from './loom_fields'
 import { FigureLines } from '../lines'
+import { words } from '../words'
+import { DrawnBoard } from './drawn_board'
+import { LoomFields, Winding } from './loom_fields'
 
 const s = words.shelf
 
@@ -21,7 +21,7 @@ export function LoomPage() {
         </div>
         <div class="answers">
           <Known />
-          <Board />
+          <DrawnBoard title={words.warp.board} alt={s.boardAlt(doc.value?.name ?? '')} />
           <Group title={words.warp.note}>
             <Field path="note" label={words.warp.note} />
           </Group>
@@ -38,19 +38,6 @@ function Known() {
     <section>
       <h2>{s.atAGlance}</h2>
       <FigureLines of={now.figures} />
-    </section>
-  )
-}
-
-// Board is the warping board to scale, where there is one to draw.
-function Board() {
-  const now = doc.value
-  const missing = useSignal(0)
-  if (!now || missing.value === now.version) return null
-  return (
-    <section>
-      <h2>{words.warp.board}</h2>
-      <img class="board" src={`/api/documents/${now.id}/picture?of=board&v=${now.version}`} alt={s.boardAlt(now.name)} onError={() => (missing.value = now.version)} />
     </section>
   )
 }

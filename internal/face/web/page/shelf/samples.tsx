@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals'
 import { valueAt } from '../doc'
 import { Choice, Field, Group, setNow } from '../field'
+import { Text } from '../inputs'
+import { LearntLines } from '../lines'
 import { keysOf, pathOf, under } from '../tree'
 import { words } from '../words'
 import { weaves } from '../words/weaves'
-import { Text } from '../inputs'
-import { LearntLines } from '../lines'
 import { samples } from './read'
 
 const s = words.shelf

@@ -1,8 +1,8 @@
 import { signal } from '@preact/signals'
 import { ask } from '../ask'
 import { heard } from '../heard'
-import { words } from '../words'
 import { Select } from '../inputs'
+import { words } from '../words'
 import type { UnitKind, UnitsSaid } from './kinds'
 
 const s = words.shelf

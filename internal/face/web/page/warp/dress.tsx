@@ -1,7 +1,7 @@
-import { useSignal } from '@preact/signals'
 import { act } from '../deeds'
 import { doc, numbers, valueAt } from '../doc'
 import { Field, Group } from '../field'
+import { DrawnBoard } from '../shelf/drawn_board'
 import { LoomFields, Winding } from '../shelf/loom_fields'
 import { textOf } from '../tree'
 import { words } from '../words'
@@ -50,18 +50,10 @@ function Loom() {
   )
 }
 
-// Board is the warping board to scale with the path of this warp on it.
+// Board has the path of this warp on it.
 function Board() {
-  const now = doc.value
   const wound = numbers.value?.sections.some((s) => s.id === 'winding')
-  const missing = useSignal(0)
-  if (!now || !wound || missing.value === now.version) return null
-  return (
-    <section>
-      <h2>{w.path}</h2>
-      <img class="board" src={`/api/documents/${now.id}/picture?of=board&v=${now.version}`} alt={w.path} onError={() => (missing.value = now.version)} />
-    </section>
-  )
+  return wound ? <DrawnBoard title={w.path} alt={w.path} /> : null
 }
 
 // Begin is where planning ends.
