@@ -2,6 +2,7 @@ package app
 
 import (
 	"context"
+	"slices"
 
 	"sley/internal/edge/planfile"
 	"sley/internal/engine/reckon"
@@ -17,7 +18,18 @@ type PreviewAsked struct {
 	Find     string   // the path of what is to be found backwards; empty: what the plan says
 	Within   []string // what limits it; none: everything the plan gives
 	Workings bool
+	Only     []string // the parts that are wanted, PartYarns and so on and sections of the numbers; none: all
 }
+
+// The parts of a preview beside the sections of its numbers.
+const (
+	PartAllowances = "allowances"
+	PartOrders     = "orders"
+	PartYarns      = "yarns"
+	PartSett       = "sett"
+	PartFindable   = "findable"
+	PartDraft      = "draft"
+)
 
 // Preview is a warp reckoned as it would be with what was asked. Whatever stands in the
 // plan, half-typed too, there is a preview of it.
@@ -33,8 +45,12 @@ type Preview struct {
 	Draft    *DraftFacts // nil where the plan says nothing of its draft
 	Work     WorkFacts
 	Units    warp.Units // of the book
+	only     []string
 	tree     *planfile.Document
 }
+
+// Wants says whether a part of the preview was asked for.
+func (p *Preview) Wants(part string) bool { return len(p.only) == 0 || slices.Contains(p.only, part) }
 
 // DraftFacts is what there is to say of a draft in one line. Ends and picks are those
 // after which it comes again.
@@ -62,7 +78,7 @@ func (p *Preview) Typed(path string) string { return textAt(p.tree, path) }
 // began only amendments are laid over it; others are refused among the problems, as are
 // paths that a plan cannot have. Trouble: NotFound where it is no warp.
 func (s *Studio) Preview(ctx context.Context, asked PreviewAsked) (*Preview, error) {
-	out := &Preview{Problems: &problem.List{}}
+	out := &Preview{Problems: &problem.List{}, only: asked.Only}
 	var stands *body
 	err := s.read(ctx, func(r record.Reader) error {
 		d, b, err := openDocument(r, asked.ID)
@@ -145,10 +161,18 @@ func findIn(tree *planfile.Document, asked PreviewAsked) {
 
 // tell finds what is shown beside the numbers.
 func (p *Preview) tell() {
-	p.Allowed = reckon.Allowances(p.Plan)
-	p.Sett = reckon.Advise(p.Plan)
-	p.Orders = p.laidOrders()
-	p.Draft = draftFactsOf(p.Plan)
+	if p.Wants(PartAllowances) {
+		p.Allowed = reckon.Allowances(p.Plan)
+	}
+	if p.Wants(PartSett) {
+		p.Sett = reckon.Advise(p.Plan)
+	}
+	if p.Wants(PartOrders) {
+		p.Orders = p.laidOrders()
+	}
+	if p.Wants(PartDraft) {
+		p.Draft = draftFactsOf(p.Plan)
+	}
 	p.Work.Wound = p.Plan.Built.Wound.Given()
 	if p.Result != nil {
 		p.Work.Of = wholeOf(p.Result, "weft.picks")

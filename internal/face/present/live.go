@@ -2,11 +2,9 @@ package present
 
 import (
 	"strings"
-	"unicode/utf16"
 
 	"sley/internal/app"
 	"sley/internal/engine/reckon"
-	"sley/internal/trade/order"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/warp"
 )
@@ -82,31 +80,42 @@ type LiveDraft struct {
 }
 
 // LiveOf words a preview. Lines with the ids in open have their working, where the
-// preview has workings.
+// preview has workings; parts that the preview does not want are empty.
 func LiveOf(p *app.Preview, open []string) Live {
 	u := UnitsIn(p.Plan, p.Units)
 	out := Live{
 		Version: p.Version, Name: p.Plan.Name, Mark: p.Mark, Sections: []LiveSection{}, Orders: map[string]LiveOrder{},
-		Yarns: []LiveYarn{}, Findable: []LivePath{}, Limits: []LivePath{}, Problems: u.Problems(p.Problems),
+		Findable: []LivePath{}, Limits: []LivePath{}, Problems: u.Problems(p.Problems),
 	}
 	if p.Result != nil {
-		out.Sections = u.liveSections(p.Result, open)
+		out.Sections = u.liveSections(p, open)
 	}
 	out.Allowances = u.liveAllowances(p)
 	for _, o := range p.Orders {
 		out.Orders[o.Path] = liveOrder(o)
 	}
-	for i := range p.Plan.Yarns {
-		out.Yarns = append(out.Yarns, LiveYarn{p.Plan.Yarns[i].Name, p.Plan.Yarns[i].Colour.Hex})
-	}
+	out.Yarns = liveYarns(p)
 	out.Sett = u.liveSett(p)
 	out.Found = u.liveFound(p)
-	what, within := p.Findable()
-	out.Findable, out.Limits = livePaths(p.Plan, what), livePaths(p.Plan, within)
+	if p.Wants(app.PartFindable) {
+		what, within := p.Findable()
+		out.Findable, out.Limits = livePaths(p.Plan, what), livePaths(p.Plan, within)
+	}
 	if d := p.Draft; d != nil {
 		out.Draft = &LiveDraft{d.Shafts, d.Treadles, d.Ends, d.Picks, Weave(d.Weave)}
 	}
 	out.Stages = u.liveStages(p)
+	return out
+}
+
+func liveYarns(p *app.Preview) []LiveYarn {
+	out := []LiveYarn{}
+	if !p.Wants(app.PartYarns) {
+		return out
+	}
+	for i := range p.Plan.Yarns {
+		out = append(out, LiveYarn{p.Plan.Yarns[i].Name, p.Plan.Yarns[i].Colour.Hex})
+	}
 	return out
 }
 
@@ -123,8 +132,9 @@ func (u Units) Problems(list *problem.List) []LiveProblem {
 	return out
 }
 
-func (u Units) liveSections(r *reckon.Result, open []string) []LiveSection {
-	p := &pager{r: r, u: u, used: map[string]bool{}, open: map[string]bool{}}
+func (u Units) liveSections(of *app.Preview, open []string) []LiveSection {
+	r := of.Result
+	p := &pager{r: r, u: u, used: map[string]bool{}, open: map[string]bool{}, only: of.Wants}
 	for _, id := range open {
 		p.open[id] = true
 	}
@@ -159,94 +169,6 @@ func pathOf(n reckon.Node) string {
 		return steps.String()
 	}
 	return ""
-}
-
-// LiveOrder is an order of a plan, part by part. Whole is of yarns alone: shafts and
-// treadles written out are the draft, which has a picture, and would be most of the answer
-// to each key.
-type LiveOrder struct {
-	Typed string     `json:"typed"`
-	Total int        `json:"total"`
-	Fills bool       `json:"fills"`
-	Runs  []LiveRun  `json:"runs"`
-	Whole []LiveLaid `json:"whole"`
-	Cut   bool       `json:"cut,omitempty"` // whole goes on
-}
-
-// LiveRun is a part of the text. At and To count UTF-16 units, as a browser does. Treadles
-// and shafts are those of a run from First to Last, Set those that are pressed at once.
-type LiveRun struct {
-	At      int    `json:"at"`
-	To      int    `json:"to"`
-	Group   string `json:"group,omitempty"`
-	Yarn    string `json:"yarn,omitempty"`
-	First   int    `json:"first,omitempty"`
-	Last    int    `json:"last,omitempty"`
-	Set     []int  `json:"set,omitempty"`
-	Count   int    `json:"count"`
-	Density string `json:"density,omitempty"`
-	Beam    int    `json:"beam,omitempty"`
-	Depth   int    `json:"depth"`
-	Times   int    `json:"times,omitempty"`
-	Fills   bool   `json:"fills,omitempty"`
-}
-
-// LiveLaid is a number of neighbouring threads that are alike.
-type LiveLaid struct {
-	Yarn  string `json:"yarn"`
-	Beam  int    `json:"beam,omitempty"`
-	Count int    `json:"count"`
-}
-
-func liveOrder(o app.LaidOrder) LiveOrder {
-	out := LiveOrder{Typed: o.Typed, Total: o.Total, Fills: o.Fills, Cut: o.Cut, Runs: []LiveRun{}, Whole: []LiveLaid{}}
-	at, before := 0, 0
-	for _, l := range o.Leaves {
-		at += utf16Len(o.Typed[before:l.From])
-		to := at + utf16Len(o.Typed[l.From:l.To])
-		out.Runs = append(out.Runs, liveRun(l, at, to))
-		at, before = to, l.To
-	}
-	if o.Kind != order.Stripes {
-		out.Cut = false
-		return out
-	}
-	for _, r := range o.Whole {
-		out.Whole = append(out.Whole, LiveLaid{r.Name, r.Beam, r.Count})
-	}
-	return out
-}
-
-func liveRun(l order.Leaf, at, to int) LiveRun {
-	r := LiveRun{
-		At: at, To: to, Group: l.Group, Yarn: l.Run.Name, First: l.First, Last: l.Last, Count: l.Run.Count,
-		Density: l.Run.Density.Typed, Beam: l.Run.Beam, Depth: l.Depth, Fills: l.Fills,
-	}
-	if l.First == 0 {
-		r.Set = setOf(l.Run.Set)
-	}
-	if l.Times > 1 {
-		r.Times = l.Times
-	}
-	return r
-}
-
-func utf16Len(text string) int {
-	n := 0
-	for _, r := range text {
-		n += utf16.RuneLen(r)
-	}
-	return n
-}
-
-func setOf(set uint64) []int {
-	var out []int
-	for n := 1; set != 0; n, set = n+1, set>>1 {
-		if set&1 == 1 {
-			out = append(out, n)
-		}
-	}
-	return out
 }
 
 func livePaths(plan *warp.Plan, paths []string) []LivePath {

@@ -119,8 +119,12 @@ var settBands = []string{
 	"sett.delicate", "sett.ordinary", "sett.firm", "sett.greatest", "sett.by-wraps", "sett.plain-by-wraps", "sett.twill-by-wraps", "sett.closest-by-wraps",
 }
 
-// liveSett says what is advised for the yarn of the warp; nil where nothing is known of it.
+// liveSett says what is advised for the yarn of the warp; nil where nothing is known of it,
+// and where it is not wanted.
 func (u Units) liveSett(p *app.Preview) *LiveSett {
+	if p.Sett == nil {
+		return nil
+	}
 	out := &LiveSett{Bands: []LiveBand{}, Unit: strings.TrimPrefix(u.unitName(reckon.Density), "/")}
 	for _, id := range settBands {
 		low, ok := p.Sett.Node(id)
@@ -132,7 +136,7 @@ func (u Units) liveSett(p *app.Preview) *LiveSett {
 		if !ranged {
 			high = low
 		} else {
-			b.Value = strings.NewReplacer("{low}", u.bare(low), "{high}", u.Bench(high)).Replace(spanWords)
+			b.Value = fillIn(spanWords, "{low}", u.bare(low), "{high}", u.Bench(high))
 		}
 		b.Low, b.High = u.inUnit(low), u.inUnit(high)
 		b.Typed = strconv.Itoa(int(math.Round((b.Low+b.High)/2))) + settUnits[u.Density]

@@ -40,7 +40,7 @@ func piecesWords(plan *warp.Plan) string {
 		all += n
 	}
 	if len(parts) > mostKinds {
-		return strings.NewReplacer("{kinds}", number(len(parts)), "{pieces}", number(all)).Replace(kindsOfPieces)
+		return fillIn(kindsOfPieces, "{kinds}", number(len(parts)), "{pieces}", number(all))
 	}
 	return strings.Join(parts, ", ")
 }
@@ -147,7 +147,7 @@ func WovenWords(woven, of int) string {
 	if of > 0 {
 		words = wovenOfPicks
 	}
-	return strings.NewReplacer("{woven}", number(woven), "{of}", number(of)).Replace(words)
+	return fillIn(words, "{woven}", number(woven), "{of}", number(of))
 }
 
 func finishWords(w app.WorkFacts) string {

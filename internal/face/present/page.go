@@ -39,7 +39,8 @@ type pager struct {
 	explain bool
 	open    map[string]bool // lines that have their working all the same
 	used    map[string]bool
-	within  string // what the heading says already, left out of the labels
+	only    func(name string) bool // the sections that are wanted; nil: all
+	within  string                 // what the heading says already, left out of the labels
 }
 
 // PageOf lays out a reckoning. With explain every line carries its working and
@@ -61,26 +62,6 @@ func Title(plan *warp.Plan) string {
 		return "A warp"
 	}
 	return plan.Name
-}
-
-// sections gives the sections that have lines, in the order of the work.
-func (p *pager) sections() []Section {
-	all := []Section{p.found(), p.glance()}
-	for i := range p.r.Plan.Pieces {
-		all = append(all, p.piece(i))
-	}
-	all = append(all, p.warp(), p.across())
-	all = append(all, p.dressing()...)
-	all = append(all, p.reed(), p.heddles(), p.weft())
-	all = append(all, p.yarns()...)
-	all = append(all, p.cost(), p.defaults())
-	var out []Section
-	for _, s := range all {
-		if len(s.Lines) > 0 {
-			out = append(out, s)
-		}
-	}
-	return out
 }
 
 // lines makes a line of every node named that there is; an id that ends in
@@ -202,7 +183,7 @@ func Label(n reckon.Node) string {
 	}
 	a := n.About
 	mark := markText(n)
-	text = strings.NewReplacer("{piece}", named(a.Piece, "piece"), "{reed}", a.Reed, "{order}", inDents(a.Order), "{n}", number(a.Index), "{mark}", mark).Replace(text)
+	text = fillIn(text, "{piece}", named(a.Piece, "piece"), "{reed}", a.Reed, "{order}", inDents(a.Order), "{n}", number(a.Index), "{mark}", mark)
 	return strings.ReplaceAll(text, "{yarn}", named(a.Yarn, "yarn"))
 }
 

@@ -35,7 +35,7 @@ func Tell(f structure.Finding) Told {
 
 // WeaveName says what handbooks call a weave.
 func WeaveName(n structure.Name) string {
-	return strings.NewReplacer(namePairs(n)...).Replace(kindWords[n.Kind][0])
+	return fillIn(kindWords[n.Kind][0], namePairs(n)...)
 }
 
 // pairsOf gives what stands for each name in braces.

@@ -68,7 +68,7 @@ func fill(text string, p problem.Problem) string {
 		}
 		pairs = append(pairs, "{"+name+"}", value)
 	}
-	return strings.NewReplacer(pairs...).Replace(text)
+	return fillIn(text, pairs...)
 }
 
 // longest is how many characters of what was read are quoted.

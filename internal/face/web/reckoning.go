@@ -15,6 +15,7 @@ type previewIn struct {
 		Within []string `json:"within"`
 	} `json:"find"`
 	Open []string `json:"open"`
+	Only []string `json:"only"`
 }
 
 // previewed answers what a warp would come to. Nothing is written.
@@ -28,7 +29,7 @@ func (s *Server) previewed(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	p, err := s.Book.Preview(r.Context(), app.PreviewAsked{
-		ID: id, Sets: in.Set, Find: in.Find.What, Within: in.Find.Within, Workings: len(in.Open) > 0,
+		ID: id, Sets: in.Set, Find: in.Find.What, Within: in.Find.Within, Workings: len(in.Open) > 0, Only: in.Only,
 	})
 	if err != nil {
 		s.fail(w, r, err)

@@ -3,6 +3,7 @@ package web_test
 import (
 	"encoding/json"
 	"os"
+	"reflect"
 	"slices"
 	"strings"
 	"testing"
@@ -48,6 +49,33 @@ func lineOf(t *testing.T, live present.Live, section, id string) present.LiveLin
 	}
 	t.Fatalf("there is no %s in %s", id, section)
 	return present.LiveLine{}
+}
+
+// What is not asked for is empty, what is asked for is as it is among all.
+func TestPreviewOfSomeParts(t *testing.T) {
+	r := newReal(t)
+	id, _ := r.warpNamed("Galley towels")
+	all := r.tried(id, map[string]any{})
+	some := r.tried(id, map[string]any{"only": []string{"glance", "pieces", "reed", "winding", "yarns", "sett"}})
+	var want []present.LiveSection
+	for _, s := range all.Sections {
+		if name, _, _ := strings.Cut(s.ID, "["); slices.Contains([]string{"glance", "pieces", "reed", "winding", "yarns"}, name) {
+			want = append(want, s)
+		}
+	}
+	if len(want) < 5 || len(want) == len(all.Sections) || !reflect.DeepEqual(some.Sections, want) {
+		t.Errorf("sections %v, want %v", some.Sections, want)
+	}
+	if !reflect.DeepEqual(some.Yarns, all.Yarns) || !reflect.DeepEqual(some.Sett, all.Sett) || !reflect.DeepEqual(some.Stages, all.Stages) || some.Mark != all.Mark {
+		t.Errorf("yarns %v, sett %v, stages %v", some.Yarns, some.Sett, some.Stages)
+	}
+	if len(some.Allowances)+len(some.Orders)+len(some.Findable)+len(some.Limits) != 0 || some.Draft != nil {
+		t.Errorf("more came than was asked for: %+v", some)
+	}
+	none := r.tried(id, map[string]any{"only": []string{"orders"}})
+	if len(none.Sections)+len(none.Yarns) != 0 || none.Sett != nil || !reflect.DeepEqual(none.Orders, all.Orders) {
+		t.Errorf("orders alone: %+v", none)
+	}
 }
 
 // A preview says all that the page shows, and nothing is written by it.

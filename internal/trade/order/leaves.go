@@ -93,11 +93,20 @@ func (o Order) Laid(threads, most int) (runs []Run, all bool) {
 	if len(group) == 0 {
 		before, group = nil, before
 	}
-	l := laying{left: threads, most: most}
+	l := laying{left: threads, most: most, runs: make([]Run, 0, roomFor(threads, most, before, group, after))}
 	l.some(before, threads)
 	l.fill(group, threads-Threads(before)-Threads(after))
 	l.some(after, threads)
 	return l.runs, !l.more
+}
+
+// roomFor is how many runs so many threads may come to.
+func roomFor(threads, most int, before, group, after []Run) int {
+	times := 0
+	if each := Threads(group); each > 0 {
+		times = (threads-Threads(before)-Threads(after))/each + 1
+	}
+	return max(0, min(most, threads, len(before)+times*len(group)+len(after)))
 }
 
 // Threads counts the threads of runs.

@@ -9,9 +9,21 @@ type spread struct {
 
 // runs lays out some of a tree's nodes.
 func (t *tree) runs(parts []int) []Run {
-	s := spread{tree: t}
+	s := spread{tree: t, runs: make([]Run, 0, t.leavesOf(parts))}
 	s.all(parts)
 	return s.runs
+}
+
+// mostRoom is how many runs room is made for at once.
+const mostRoom = 1 << 12
+
+// leavesOf is about how many runs some nodes come to.
+func (t *tree) leavesOf(parts []int) int {
+	n := 0
+	for _, id := range parts {
+		n = min(n+t.nodes[id].leaves, mostRoom)
+	}
+	return n
 }
 
 func (s *spread) all(parts []int) {

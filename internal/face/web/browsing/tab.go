@@ -11,6 +11,7 @@ import (
 	"testing"
 	"time"
 
+	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/input"
 	"github.com/chromedp/cdproto/network"
@@ -95,6 +96,16 @@ func (b *Tab) KeepsFiles(keeps bool) {
 	b.t.Helper()
 	b.call("files", func(ctx context.Context) error {
 		_, err := chromedp.Call(ctx, network.SetCacheDisabled, network.SetCacheDisabledParams{CacheDisabled: !keeps})
+		return err
+	})
+}
+
+// Unheard stops noting what the page asks the network for: the browser copies every request
+// and answer for it, which is no part of what a time should hold.
+func (b *Tab) Unheard() {
+	b.t.Helper()
+	b.call("unheard", func(ctx context.Context) error {
+		_, err := chromedp.Call(ctx, network.Disable, cdp.Empty{})
 		return err
 	})
 }

@@ -47,8 +47,8 @@ export const askChange = (id: number, base: number, window: string, set: Setting
 export const askAct = (id: number, act: string, base: number, window: string, more: object = {}) =>
   ask<Saved>(`/api/documents/${id}/${act}`, { base, window, ...more })
 
-export const askReckoning = (id: number, set: Setting[], open: string[], find?: Find) =>
-  ask<Reckoning>(`/api/documents/${id}/reckoning`, { set, open, ...(find ? { find } : {}) })
+export const askReckoning = (id: number, set: Setting[], open: string[], only: readonly string[], find?: Find) =>
+  ask<Reckoning>(`/api/documents/${id}/reckoning`, { set, open, only, ...(find ? { find } : {}) })
 
 export const askOrigins = (id: number) => ask<Origin[]>(`/api/documents/${id}/origins`)
 

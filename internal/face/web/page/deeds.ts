@@ -1,6 +1,6 @@
 import { askAct, askChange, askClearDemo } from './ask'
 import { hand } from './bench/hand'
-import { doc, reckon } from './doc'
+import { doc, reckon, reckonKey } from './doc'
 import * as edit from './edit'
 import { heard, stand } from './heard'
 import type { Answer, Json, Saved } from './kinds'
@@ -41,7 +41,7 @@ export function put(of: Known, path: string, was: Json, value: Json): void {
   const open = edits.value[of.id] ?? edit.begin(of.id, of.version, of.name)
   if (open.state === 'conflict') return
   setEdit(of.id, edit.typed(open, path, was, value))
-  if (doc.value?.id === of.id) void reckon()
+  if (doc.value?.id === of.id) void reckonKey()
   saveLater(of.id)
 }
 

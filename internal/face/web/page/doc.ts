@@ -1,10 +1,13 @@
-import { computed, signal } from '@preact/signals'
+import { computed, type ReadonlySignal, signal } from '@preact/signals'
 import { askDoc, askReckoning } from './ask'
 import { settings } from './edit'
 import { heard } from './heard'
 import type { Json } from './kinds'
 import type { Doc, Find, Reckoning } from './kinds_doc'
+import { shared } from './same'
+import { here } from './place'
 import { edits } from './state'
+import { inPlace } from './reckoned'
 import { at } from './tree'
 
 // The document that is open, and of a warp its numbers.
@@ -32,7 +35,7 @@ export async function readDoc(id: number): Promise<boolean> {
     return true
   }
   if (!heard(answer)) return false
-  doc.value = answer.value
+  doc.value = shared(doc.value, answer.value)
   if (answer.value.kind === 'warp') await reckon()
   return true
 }
@@ -49,8 +52,18 @@ function begin(id: number): void {
 // edit is what is typed at the open document and not in the book yet.
 export const edit = computed(() => (doc.value ? edits.value[doc.value.id] : undefined))
 
+// A part of the page that shows what stands at one path is drawn again when that changes,
+// not with every key in any field.
+const values = new Map<string, ReadonlySignal<Json | undefined>>()
+
 // valueAt is what stands at a path, with what is being typed over it.
 export function valueAt(path: string): Json | undefined {
+  const known = values.get(path) ?? computed(() => foundAt(path))
+  values.set(path, known)
+  return known.value
+}
+
+function foundAt(path: string): Json | undefined {
   const typed = edit.value?.value
   if (typed) {
     const own = typed[path]
@@ -66,7 +79,24 @@ export function valueAt(path: string): Json | undefined {
 let asking = false
 let again = false
 
+// While she types at the piece only what stands beside it is asked for. The rest follows
+// once that is saved, or when she goes on to another stage.
+const beside = ['found', 'glance', 'pieces'] as const
+
+// besideNow are the parts that are enough; none: all are wanted.
+const besideNow = (): readonly string[] => (here.value.page === 'warp' && here.value.stage === 'piece' && numbers.value && open.value.length === 0 ? beside : [])
+
+let all = true
+
 export async function reckon(): Promise<void> {
+  all = true
+  await follow()
+}
+
+// reckonKey is reckon for a key in a field.
+export const reckonKey = (): Promise<void> => follow()
+
+async function follow(): Promise<void> {
   if (asking) {
     again = true
     return
@@ -86,9 +116,11 @@ async function reckonOnce(): Promise<void> {
   if (now?.kind !== 'warp') return
   const typed = edits.value[now.id]
   const set = typed && typed.state !== 'conflict' ? settings(typed) : []
-  const answer = await askReckoning(now.id, set, open.value, find.value ?? undefined)
+  const only = all ? [] : besideNow()
+  all = false
+  const answer = await askReckoning(now.id, set, open.value, only, find.value ?? undefined)
   if (now.id !== wanted) return
-  if (answer.is === 'done') numbers.value = answer.value
+  if (answer.is === 'done') numbers.value = shared(numbers.value, inPlace(numbers.value, answer.value, only))
   else if (answer.is === 'gone' || answer.is === 'refused') again = false
   if (answer.is !== 'problems') heard(answer)
 }
