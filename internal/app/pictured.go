@@ -110,7 +110,7 @@ func (p *Pictured) Cloth() ([]byte, bool) {
 	case p.Draft != nil:
 		d = shownOften(p.Draft.Draft)
 	case p.Result != nil:
-		d = woven(p.Result)
+		d, _ = woven(p.Result, clothThreads)
 	}
 	if d == nil || d.Ends() == 0 || d.Picks() == 0 || d.Check().Failed() {
 		return nil, false
@@ -135,16 +135,16 @@ func shownOften(d *draft.Draft) *draft.Draft {
 	return d.First(clothThreads, clothThreads)
 }
 
-// woven is the first ends and picks of a warp as a draft in its colours; nil where it is
-// not known how it interlaces.
-func woven(r *reckon.Result) *draft.Draft {
-	ends, picks := wholeOf(r, "ends"), clothThreads
+// woven is the first ends and picks of a warp as a draft in its colours, at most so many
+// each way, and the yarns of its palette; nil where it is not known how it interlaces.
+func woven(r *reckon.Result, most int) (*draft.Draft, []string) {
+	ends, picks := min(wholeOf(r, "ends"), most), min(clothThreads, most)
 	if n, ok := r.Node("pieces[0].picks"); ok && n.Is.IsInt() {
-		picks = min(picks, n.Is.Count(qty.Nearest))
+		picks = min(most, n.Is.Count(qty.Nearest))
 	}
 	d := interlaced(r.Plan, ends, picks)
 	if d == nil {
-		return nil
+		return nil, nil
 	}
 	y := yarns{palette: map[string]int{}, d: d, plan: r.Plan}
 	for _, s := range r.Stripes {
@@ -153,15 +153,18 @@ func woven(r *reckon.Result) *draft.Draft {
 	for _, run := range firstPicks(r.Plan, picks) {
 		d.Weft.Colours = y.add(d.Weft.Colours, run.Name, run.Count, picks)
 	}
-	return d
+	for i := range r.Plan.Yarns { // those that no thread has yet
+		y.of(r.Plan.Yarns[i].Name)
+	}
+	return d, y.names
 }
 
 // interlaced is the first threads of a plan by its draft, or in plain weave where it says
 // no draft and that is its weave.
 func interlaced(plan *warp.Plan, ends, picks int) *draft.Draft {
 	d := &draft.Draft{Shafts: plan.Shafts(), Treadles: len(plan.Drafting.Ups), Shed: plan.Loom.Shed, Ties: plan.Ties()}
-	threading, _ := plan.Warp.Threading.Laid(min(ends, clothThreads), clothThreads)
-	picked, _ := plan.Drafting.Picked().Laid(picks, clothThreads)
+	threading, _ := plan.Warp.Threading.Laid(ends, ends)
+	picked, _ := plan.Drafting.Picked().Laid(picks, picks)
 	d.Threading = draft.ShaftsOf(threading)
 	if plan.Drafting.LiftPlan.IsZero() {
 		d.Treadling = draft.SetsOf(picked)
@@ -175,7 +178,7 @@ func interlaced(plan *warp.Plan, ends, picks int) *draft.Draft {
 		return nil
 	}
 	d = &draft.Draft{Shafts: 2}
-	for i := range min(ends, clothThreads) {
+	for i := range ends {
 		d.Threading = append(d.Threading, i%2+1)
 	}
 	for i := range picks {
@@ -196,7 +199,7 @@ func firstPicks(plan *warp.Plan, picks int) []order.Run {
 	}
 	out := p.Border.Runs(1)
 	near, _ := p.Borders()
-	laid, _ := body.Laid(max(0, picks-near), clothThreads)
+	laid, _ := body.Laid(max(0, picks-near), max(picks, clothThreads))
 	if p.Border.IsZero() && near > 0 {
 		out = []order.Run{{Count: near}}
 	}
@@ -206,6 +209,7 @@ func firstPicks(plan *warp.Plan, picks int) []order.Run {
 // yarns puts the colours of yarns into the palette of a draft.
 type yarns struct {
 	palette map[string]int
+	names   []string
 	d       *draft.Draft
 	plan    *warp.Plan
 }
@@ -241,6 +245,7 @@ func (y *yarns) of(name string) int {
 		c = draft.Colour{R: uint8(rgb >> 16), G: uint8(rgb >> 8), B: uint8(rgb)}
 	}
 	y.palette[name] = len(y.d.Palette)
+	y.names = append(y.names, name)
 	y.d.Palette = append(y.d.Palette, c)
 	return y.palette[name]
 }
