@@ -2,6 +2,7 @@ package strokes
 
 import (
 	"fmt"
+	"math/bits"
 	"strconv"
 
 	"sley/internal/trade/draft"
@@ -99,8 +100,8 @@ func newEdit(d *draft.Draft) *edit {
 		e.columns[shaft] = room[shaft*n : (shaft+1)*n : (shaft+1)*n]
 	}
 	for pick, up := range e.lifts {
-		for _, shaft := range up.List() {
-			e.columns[shaft].flip(pick)
+		for left := uint64(up); left != 0; left &= left - 1 {
+			e.columns[bits.TrailingZeros64(left)+1].flip(pick)
 		}
 	}
 	return e

@@ -33,13 +33,15 @@ func copied(set draft.Set, to int, of draft.Set, from int) draft.Set {
 	return set.Without(to)
 }
 
-// retreadle gives picks whose lift is not what their treadles give others: a treadle, or
-// treadles pressed together, that lift it, their own one tied anew, or a treadle that is
-// free or new. It gives how many treadles that takes.
+// retreadle gives picks that changed, and those whose lift is not what their treadles
+// give, the first treadle that lifts it, treadles that are pressed together and do, their
+// own one tied anew, or a treadle that is free or new. It gives how many treadles that
+// takes.
 func (e *edit) retreadle(d *draft.Draft) int {
+	changed := e.picks()
 	r := retreadling{Draft: d, used: usedShafts(d), need: map[draft.Set][]int{}, opened: map[draft.Set]draft.Set{}}
 	for pick, pressed := range d.Treadling {
-		if lift := e.lifts[pick] & r.used; r.opens(pressed) != lift {
+		if lift := e.lifts[pick] & r.used; changed.has(pick) || r.opens(pressed) != lift {
 			if r.need[lift] == nil {
 				r.order = append(r.order, lift)
 			}
@@ -58,6 +60,17 @@ func (e *edit) retreadle(d *draft.Draft) int {
 		}
 	}
 	return d.Treadles
+}
+
+// picks are those at which an end changed.
+func (e *edit) picks() column {
+	out := make(column, len(e.columns[0]))
+	for _, flips := range e.flips {
+		for k, word := range flips {
+			out[k] |= word
+		}
+	}
+	return out
 }
 
 func usedShafts(d *draft.Draft) draft.Set {

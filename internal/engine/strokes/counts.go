@@ -76,7 +76,7 @@ func (s *stroke) shed(a *Act) {
 		d.Shed = a.Shed
 	default:
 		tied, same := d.OnLoom(a.Shed)
-		if !same {
+		if !same || locks(tied) {
 			tied, same = d.WithTreadles(a.Shed)
 		}
 		if !same {
@@ -87,4 +87,15 @@ func (s *stroke) shed(a *Act) {
 	}
 	s.Draft = d
 	forgetLifts(s.Draft)
+}
+
+// locks reports whether treadles of a countermarch that are pressed together draw a shaft
+// both ways.
+func locks(d *draft.Draft) bool {
+	for _, pressed := range d.Treadling {
+		if d.Open(pressed).Locked != 0 {
+			return true
+		}
+	}
+	return false
 }

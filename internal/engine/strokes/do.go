@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+	"strconv"
 
 	"sley/internal/trade/draft"
 	"sley/internal/trade/problem"
@@ -12,9 +13,19 @@ import (
 // Do makes acts one after another and gives the new draft; d stays as it is. Problems
 // are at acts[i], or at a field of it as acts[i].put[3]; with an error among them the
 // draft is nil. An act that could not be made is passed over, so that what is wrong with
-// those behind it is told as well.
+// those behind it is told as well. Of a draft with more shafts or treadles than there can
+// be nothing is made.
 func Do(d *draft.Draft, acts []Act) (*draft.Draft, *problem.List) {
 	s := &stroke{Draft: d.Clone()}
+	if d.Shafts > draft.MostShafts {
+		s.list.Fail("draft.shafts", "shafts", strconv.Itoa(d.Shafts), problem.Args{"most": draft.MostShafts})
+	}
+	if n := treadles(d); n > draft.MostTreadles {
+		s.list.Fail("draft.treadles", "treadles", strconv.Itoa(n), problem.Args{"most": draft.MostTreadles})
+	}
+	if s.list.Failed() {
+		return nil, &s.list
+	}
 	for i := range acts {
 		s.act(i, &acts[i])
 	}

@@ -9,6 +9,7 @@ import (
 
 	"sley/internal/trade/draft"
 	"sley/internal/trade/loom"
+	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 )
 
@@ -108,6 +109,12 @@ func made(t rapid.TB, d *draft.Draft, acts ...Act) *draft.Draft {
 	return out
 }
 
+// wrong reports whether acts must not make a draft with that problem. Treadles that a
+// weaver ties and presses may pull against one another.
+func wrong(p problem.Problem, a Act) bool {
+	return p.Severity == problem.Error && (p.Code != "draft.locked" || a.Do == ForShed)
+}
+
 func TestSplicesLeadToTheNewDraft(t *testing.T) {
 	tried, done := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
@@ -126,7 +133,7 @@ func TestSplicesLeadToTheNewDraft(t *testing.T) {
 			}
 			done++
 			is = out
-			if faults := is.Check(); faults.Failed() {
+			if faults := is.Check(); slices.ContainsFunc(faults.All(), func(p problem.Problem) bool { return wrong(p, a) }) {
 				t.Fatalf("%+v made of\n%s\nmakes\n%s\n%v", a, table(was), table(is), faults.All())
 			}
 		}
