@@ -83,6 +83,14 @@ func placed(of []Set, list []int) []Set {
 	return out
 }
 
+// Picked gives the threads of those places, each with its colour and its sizes; a place
+// below 0 is a new thread, which has those of all.
+func (t *Threads) Picked(list []int) Threads {
+	c := *t
+	c.pick(t, list)
+	return c
+}
+
 // pick gives threads the colours and sizes that those places have.
 func (t *Threads) pick(of *Threads, list []int) {
 	t.Colours, t.Thicks, t.Aparts = nil, nil, nil
