@@ -147,14 +147,14 @@ func woven(r *reckon.Result, most int) (*draft.Draft, []string) {
 		return nil, nil
 	}
 	y := yarns{palette: map[string]int{}, d: d, plan: r.Plan}
+	for i := range r.Plan.Yarns { // so that a colour keeps its place, whatever has it
+		y.of(r.Plan.Yarns[i].Name)
+	}
 	for _, s := range r.Stripes {
 		d.Warp.Colours = y.add(d.Warp.Colours, s.Yarn, s.Ends.Count(qty.Nearest), len(d.Threading))
 	}
 	for _, run := range firstPicks(r.Plan, picks) {
 		d.Weft.Colours = y.add(d.Weft.Colours, run.Name, run.Count, picks)
-	}
-	for i := range r.Plan.Yarns { // those that no thread has yet
-		y.of(r.Plan.Yarns[i].Name)
 	}
 	return d, y.names
 }

@@ -59,27 +59,35 @@ func (s *Studio) Table(ctx context.Context, id record.ID, whole bool) (*Table, *
 	return out, list, err
 }
 
-func tableOf(r record.Reader, d record.Document, b *body, whole bool) (t *Table, list *problem.List, err error) {
-	switch d.Kind {
-	case record.Draft:
-		t, list = b.shelfTable()
-	case record.Warp:
-		t, list = b.warpTable(whole)
-		if t == nil {
-			break
-		}
-		var on bool
-		if _, on, err = started(r, d.ID); on {
-			t.Fixed = FixedByStart
-		}
-	default:
+func tableOf(r record.Reader, d record.Document, b *body, whole bool) (*Table, *problem.List, error) {
+	if d.Kind != record.Draft && d.Kind != record.Warp {
 		return nil, &problem.List{}, &record.Trouble{Code: record.NotFound, Found: string(record.Draft)}
 	}
+	t, list := tableIn(b, d.Kind, whole)
+	if t == nil {
+		return nil, list, nil
+	}
+	t.Version, t.Kind, t.Name = d.Version, d.Kind, d.Name
+	if d.Kind == record.Warp {
+		if _, on, err := started(r, d.ID); err != nil || on {
+			t.Fixed = FixedByStart
+			return t, list, err
+		}
+	}
+	return t, list, nil
+}
+
+// tableIn is the table of a body, with a colour for every thread.
+func tableIn(b *body, kind record.Kind, whole bool) (t *Table, list *problem.List) {
+	if kind == record.Warp {
+		t, list = b.warpTable(whole)
+	} else {
+		t, list = b.shelfTable()
+	}
 	if t != nil {
-		t.Version, t.Kind, t.Name = d.Version, d.Kind, d.Name
 		coloured(t.Draft)
 	}
-	return t, list, err
+	return t, list
 }
 
 // shelfTable is the draft of a body that has an interchange text.
