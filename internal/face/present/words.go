@@ -24,7 +24,7 @@ var tables = slices.Concat(inputTables, actionTables, []map[string]words{checkWo
 var inputTables = []map[string]words{fileWords, planWords, windingWords, quantityWords, yarnWords, orderWords, draftWords, catalogueWords, documentWords}
 
 // actionTables are of what is wrong with what is asked of a book.
-var actionTables = []map[string]words{bookWords}
+var actionTables = []map[string]words{bookWords, strokeWords}
 
 // wordsFor gives the words of a code. A code without words is our own mistake,
 // which TestEveryCodeHasWords finds.

@@ -98,6 +98,8 @@ var routes = []route{
 	{"POST /api/drafts/made", "puts a weave of the catalogue on the shelf", (*Server).weaveAdded},
 	{"GET /api/changes", "what can be made of a draft", (*Server).draftChanges},
 	{"POST /api/documents/{id}/change", "makes that of a draft of the shelf", (*Server).reworked},
+	{"GET /api/documents/{id}/table", "a draft, or a warp's, to be drawn on", (*Server).tableShown},
+	{"POST /api/documents/{id}/table", "makes a gesture on it", (*Server).tableDrawn},
 	{"GET /api/documents/{id}/draft", "what is known of a draft, or of a warp's", (*Server).judged},
 	{"GET /api/documents/{id}/draft.wif", "it as an interchange text", draftFile("wif")},
 	{"GET /api/documents/{id}/draft.svg", "it drawn", draftFile("svg")},

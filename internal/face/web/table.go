@@ -1,0 +1,90 @@
+package web
+
+import (
+	"encoding/json"
+	"net/http"
+
+	"sley/internal/app"
+	"sley/internal/face/present"
+)
+
+// tableShown answers a draft that is drawn on: as it is written down, or whole.
+func (s *Server) tableShown(w http.ResponseWriter, r *http.Request) {
+	id, ok := idOf(w, r)
+	if !ok {
+		return
+	}
+	whole, ok := wholeOf(w, r)
+	if !ok {
+		return
+	}
+	t, list, err := s.Book.Table(r.Context(), id, whole)
+	switch {
+	case err != nil:
+		s.fail(w, r, err)
+	case t == nil:
+		reply(w, http.StatusUnprocessableEntity, refusedJSON{problemsJSON(list)})
+	default:
+		reply(w, http.StatusOK, present.TableOf(t))
+	}
+}
+
+// wholeOf reads ?as=: written, or whole.
+func wholeOf(w http.ResponseWriter, r *http.Request) (whole, ok bool) {
+	switch r.URL.Query().Get("as") {
+	case "", "written":
+		return false, true
+	case "whole":
+		return true, true
+	}
+	refuse(w, http.StatusBadRequest, "request.query")
+	return false, false
+}
+
+// drawIn is one gesture on a table.
+type drawIn struct {
+	Base   int             `json:"base"`
+	Window string          `json:"window"`
+	Acts   json.RawMessage `json:"acts"`
+	Try    bool            `json:"try"`
+}
+
+// drewJSON is what came of it.
+type drewJSON struct {
+	Version  int                           `json:"version"`
+	Shafts   int                           `json:"shafts"`
+	Treadles int                           `json:"treadles"`
+	Shed     string                        `json:"shed"`
+	Fill     *present.FillJSON             `json:"fill,omitempty"`
+	Splices  map[string]present.SpliceJSON `json:"splices"`
+	Problems []problemJSON                 `json:"problems"`
+}
+
+// tableDrawn makes a gesture on a table, or says what would come of it.
+func (s *Server) tableDrawn(w http.ResponseWriter, r *http.Request) {
+	id, ok := idOf(w, r)
+	if !ok {
+		return
+	}
+	whole, ok := wholeOf(w, r)
+	var in drawIn
+	if !ok || !asked(w, r, &in) {
+		return
+	}
+	acts, list := app.ReadActs(in.Acts)
+	if list.Failed() {
+		reply(w, http.StatusUnprocessableEntity, refusedJSON{problemsJSON(list)})
+		return
+	}
+	do := s.Book.DrawOn
+	if in.Try {
+		do = s.Book.TryDrawing
+	}
+	done, err := do(r.Context(), app.Drawing{Edit: app.Edit{ID: id, Base: in.Base, Window: window(in.Window)}, Whole: whole, Acts: acts})
+	if err != nil || done.Refused || done.Conflict != nil || done.Table == nil {
+		s.saved(w, r, done.Saved, err)
+		return
+	}
+	t := present.TableOf(done.Table)
+	reply(w, http.StatusOK, drewJSON{done.Version, t.Shafts, t.Treadles, t.Shed, t.Fill, present.SplicesOf(done.Splices), problemsJSON(done.Problems)})
+}
