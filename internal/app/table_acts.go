@@ -120,6 +120,37 @@ func readValue(part strokes.Part, v any) (strokes.Value, bool) {
 	return strokes.Value(n), ok && err == nil && n >= math.MinInt32 && n <= math.MaxInt32
 }
 
+// PartSplice is a change of one part of a table, as docs/api.md has it.
+type PartSplice struct {
+	At     int   `json:"at"`
+	Remove int   `json:"remove"`
+	Put    []any `json:"put"`
+}
+
+// Parts gives the splices by the names of their parts.
+func (d *Drew) Parts() map[string]PartSplice {
+	out := map[string]PartSplice{}
+	for part, s := range d.Splices {
+		put := make([]any, len(s.Put))
+		for i, v := range s.Put {
+			put[i] = valueOf(part, v)
+		}
+		out[string(part)] = PartSplice{s.At, s.Remove, put}
+	}
+	return out
+}
+
+// valueOf is an entry of a part as readValue reads it.
+func valueOf(part strokes.Part, v strokes.Value) any {
+	switch part {
+	case strokes.Ties, strokes.Lowered, strokes.Treadling, strokes.Lifts:
+		return strconv.FormatUint(uint64(v), 16)
+	case strokes.Palette:
+		return fmt.Sprintf("#%06x", uint64(v))
+	}
+	return int64(v)
+}
+
 // short is the beginning of a text.
 func short(text string) string {
 	const most = 80

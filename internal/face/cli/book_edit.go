@@ -31,6 +31,7 @@ func editTasks(w World) []task {
 			long:    " The changes are\nthose of sley draft convert (docs/drafts.md).",
 			example: "  sley book change Rosepath turned ends-times=2", complete: w.draftThenChanges(), run: runChange,
 		},
+		drawTask(w),
 		{
 			use: "remove KIND NAME", least: 2, most: 2, short: "Remove a document; all of it stays in the book, and it can be brought back",
 			example: "  sley book remove draft Rosepath", complete: w.kindAndName(false), run: onVersion((*app.Studio).Remove),

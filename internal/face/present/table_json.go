@@ -3,9 +3,9 @@ package present
 import (
 	"fmt"
 	"strconv"
+	"strings"
 
 	"sley/internal/app"
-	"sley/internal/engine/strokes"
 	"sley/internal/trade/draft"
 	"sley/internal/trade/qty"
 )
@@ -122,32 +122,31 @@ func fillOf(t *app.Table) *FillJSON {
 	return &f
 }
 
-// SpliceJSON is a change of one part of a table.
-type SpliceJSON struct {
-	At     int   `json:"at"`
-	Remove int   `json:"remove"`
-	Put    []any `json:"put"` // as the part has it
+// TableFile is what a command prints of a table.
+type TableFile struct {
+	Format int `json:"format"`
+	TableJSON
 }
 
-// SplicesOf writes splices down by their parts.
-func SplicesOf(splices map[strokes.Part]strokes.Splice) map[string]SpliceJSON {
-	out := map[string]SpliceJSON{}
-	for part, s := range splices {
-		put := make([]any, len(s.Put))
-		for i, v := range s.Put {
-			put[i] = valueJSON(part, v)
-		}
-		out[string(part)] = SpliceJSON{s.At, s.Remove, put}
+// TableText sets a table as plain text: what is drawn, part by part.
+func TableText(t *app.Table) string {
+	d := t.Draft
+	lines := []string{d.Name}
+	if d.Name == "" {
+		lines[0] = t.Name
 	}
-	return out
-}
-
-func valueJSON(part strokes.Part, v strokes.Value) any {
-	switch part {
-	case strokes.Ties, strokes.Lowered, strokes.Treadling, strokes.Lifts:
-		return strconv.FormatUint(uint64(v), 16)
-	case strokes.Palette:
-		return fmt.Sprintf("#%06x", uint64(v))
+	lines = append(lines, "threading: "+ThreadingText(d))
+	lines = append(lines, tieLines(d)...)
+	if d.Treadled() {
+		lines = append(lines, "treadling: "+PicksText(d.Treadling))
+	} else {
+		lines = append(lines, "lift plan: "+PicksText(d.Lifts))
 	}
-	return int64(v)
+	if t.FillEnds[1] > t.FillEnds[0] {
+		lines = append(lines, fmt.Sprintf("ends %d to %d fill the warp", t.FillEnds[0], t.FillEnds[1]-1))
+	}
+	if t.FillPicks[1] > t.FillPicks[0] {
+		lines = append(lines, fmt.Sprintf("picks %d to %d fill the piece", t.FillPicks[0], t.FillPicks[1]-1))
+	}
+	return strings.Join(lines, "\n") + "\n"
 }

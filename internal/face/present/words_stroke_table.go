@@ -2,7 +2,7 @@ package present
 
 // strokeWords are for what is wrong with how a draft is drawn.
 var strokeWords = map[string]words{
-	"act.json":  {"an act cannot be read ({why})", "", "write it as docs/api.md has it, as {\"do\": \"reverse\", \"part\": \"threading\", \"from\": 0, \"to\": 4}"},
+	"act.json":  {"an act cannot be read ({why})", "", "write it as docs/api.md has it, as do=mirror part=threading from=0 to=4"},
 	"act.shed":  {"\"{read}\" is no way to open a shed", "", "write one of {valid}"},
 	"act.value": {"\"{read}\" is no entry of the {part}", "", "write shafts and colours as whole numbers, sets of shafts or treadles in hexadecimal, colours of the palette as \"#25407c\""},
 

@@ -51,13 +51,13 @@ type drawIn struct {
 
 // drewJSON is what came of it.
 type drewJSON struct {
-	Version  int                           `json:"version"`
-	Shafts   int                           `json:"shafts"`
-	Treadles int                           `json:"treadles"`
-	Shed     string                        `json:"shed"`
-	Fill     *present.FillJSON             `json:"fill,omitempty"`
-	Splices  map[string]present.SpliceJSON `json:"splices"`
-	Problems []problemJSON                 `json:"problems"`
+	Version  int                       `json:"version"`
+	Shafts   int                       `json:"shafts"`
+	Treadles int                       `json:"treadles"`
+	Shed     string                    `json:"shed"`
+	Fill     *present.FillJSON         `json:"fill,omitempty"`
+	Splices  map[string]app.PartSplice `json:"splices"`
+	Problems []problemJSON             `json:"problems"`
 }
 
 // tableDrawn makes a gesture on a table, or says what would come of it.
@@ -86,5 +86,5 @@ func (s *Server) tableDrawn(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	t := present.TableOf(done.Table)
-	reply(w, http.StatusOK, drewJSON{done.Version, t.Shafts, t.Treadles, t.Shed, t.Fill, present.SplicesOf(done.Splices), problemsJSON(done.Problems)})
+	reply(w, http.StatusOK, drewJSON{done.Version, t.Shafts, t.Treadles, t.Shed, t.Fill, done.Parts(), problemsJSON(done.Problems)})
 }
