@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"sley/internal/engine/defaults"
 	"sley/internal/engine/structure"
 	"sley/internal/trade/draft"
 	"sley/internal/trade/loom"
@@ -98,11 +99,6 @@ func (r *run) checkDraft() {
 	}
 }
 
-// longFloat is how long a float may be before it is worth a word: longer ones catch
-// on rings and hooks. Common practice, no source; a name says little, and lace and
-// overshot have floats of this length on purpose.
-const longFloat = 15 * qty.Millimetre
-
 // checkCloth looks at the cloth of the draft: whether it is one cloth, how long its
 // floats are, and how its edges are caught.
 func (r *run) checkCloth() {
@@ -142,7 +138,7 @@ func (r *run) checkFloat(a *structure.Analysis, way structure.Way, code string, 
 	if per.Sign() <= 0 {
 		return
 	}
-	if long := qty.Int(int64(n)).Div(per); longFloat.Rat().Less(long) {
+	if long := qty.Int(int64(n)).Div(per); defaults.LongFloat("").Length.Rat().Less(long) {
 		r.tell(code, "draft", "", problem.Args{"threads": n, "long": Node{ID: "float", Figure: figure(long, Length)}})
 	}
 }
