@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 
+	"sley/internal/engine/review"
 	"sley/internal/engine/strokes"
 	"sley/internal/trade/loom"
 	"sley/internal/trade/problem"
@@ -118,6 +119,52 @@ func readValue(part strokes.Part, v any) (strokes.Value, bool) {
 	number, ok := v.(json.Number)
 	n, err := number.Int64()
 	return strokes.Value(n), ok && err == nil && n >= math.MinInt32 && n <= math.MaxInt32
+}
+
+// RemedyActs are the acts of a remedy as docs/api.md has them: what can be made of the draft
+// itself.
+func RemedyActs(m review.Remedy) []any {
+	out := []any{}
+	for i := range m.Acts {
+		out = append(out, actOut(&m.Acts[i]))
+	}
+	for _, name := range m.Changes {
+		out = append(out, map[string]any{"do": DeedChange, "name": name})
+	}
+	return out
+}
+
+// actOut is an act as readAct reads it, what is nothing left out.
+func actOut(a *strokes.Act) map[string]any {
+	out := map[string]any{"do": a.Do}
+	for key, n := range map[string]int{
+		"at": a.At, "remove": a.Remove, "from": a.From, "to": a.To, "times": a.Times, "by": a.By, "start": a.Start,
+		"first": a.First, "last": a.Last, "run": a.Run, "length": a.Length, "number": a.Number,
+	} {
+		if n != 0 {
+			out[key] = n
+		}
+	}
+	for key, text := range map[string]string{"part": string(a.Part), "rule": string(a.Rule), "text": a.Text, "shed": a.Shed.String()} {
+		if text != "" {
+			out[key] = text
+		}
+	}
+	if a.Put != nil {
+		put := make([]any, len(a.Put))
+		for i, v := range a.Put {
+			put[i] = valueOf(a.Part, v)
+		}
+		out["put"] = put
+	}
+	if a.Do == strokes.Cells {
+		cells := make([][2]int, len(a.Cells))
+		for i, c := range a.Cells {
+			cells[i] = [2]int{c.Pick, c.End}
+		}
+		out["cells"], out["up"] = cells, a.Up
+	}
+	return out
 }
 
 // PartSplice is a change of one part of a table, as docs/api.md has it.

@@ -32,6 +32,7 @@ func editTasks(w World) []task {
 			example: "  sley book change Rosepath turned ends-times=2", complete: w.draftThenChanges(), run: runChange,
 		},
 		drawTask(w),
+		lookTask(w),
 		{
 			use: "remove KIND NAME", least: 2, most: 2, short: "Remove a document; all of it stays in the book, and it can be brought back",
 			example: "  sley book remove draft Rosepath", complete: w.kindAndName(false), run: onVersion((*app.Studio).Remove),

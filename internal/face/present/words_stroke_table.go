@@ -6,6 +6,9 @@ var strokeWords = map[string]words{
 	"act.shed":  {"\"{read}\" is no way to open a shed", "", "write one of {valid}"},
 	"act.value": {"\"{read}\" is no entry of the {part}", "", "write shafts and colours as whole numbers, sets of shafts or treadles in hexadecimal, colours of the palette as \"#25407c\""},
 
+	"look.use":      {"\"{read}\" is no use of a cloth that is known", "", "write one of {valid}, or none for any cloth"},
+	"look.shuttles": {"how the shuttles go cannot be read ({why})", "", "write their order as \"1 1 2 2\", and left or right for where each starts"},
+
 	"table.fixed":     {"this draft cannot be drawn on now", "work on its warp began, or it is shown whole and is written in a text of its own", "amend what was built, draw on a copy, or draw on it as it is written"},
 	"table.no-heddle": {"end {end} would be in no heddle", "a plan says floating selvedges by themselves", "put it on a shaft, or leave it out and hang floating selvedges"},
 	"table.no-lift":   {"pick {pick} would lift nothing", "a plan cannot say a pick with no shed", "press a treadle for it, or leave it out"},

@@ -100,6 +100,7 @@ var routes = []route{
 	{"POST /api/documents/{id}/change", "makes that of a draft of the shelf", (*Server).reworked},
 	{"GET /api/documents/{id}/table", "a draft, or a warp's, to be drawn on", (*Server).tableShown},
 	{"POST /api/documents/{id}/table", "makes a gesture on it", (*Server).tableDrawn},
+	{"GET /api/documents/{id}/table/findings", "what there is to tell of it before it is woven", (*Server).tableLookedOver},
 	{"GET /api/documents/{id}/draft", "what is known of a draft, or of a warp's", (*Server).judged},
 	{"GET /api/documents/{id}/draft.wif", "it as an interchange text", draftFile("wif")},
 	{"GET /api/documents/{id}/draft.svg", "it drawn", draftFile("svg")},

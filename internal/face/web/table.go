@@ -3,6 +3,7 @@ package web
 import (
 	"encoding/json"
 	"net/http"
+	"strings"
 
 	"sley/internal/app"
 	"sley/internal/face/present"
@@ -87,4 +88,34 @@ func (s *Server) tableDrawn(w http.ResponseWriter, r *http.Request) {
 	}
 	t := present.TableOf(done.Table)
 	reply(w, http.StatusOK, drewJSON{done.Version, t.Shafts, t.Treadles, t.Shed, t.Fill, done.Parts(), problemsJSON(done.Problems)})
+}
+
+// lookedJSON is what there is to tell of a draft.
+type lookedJSON struct {
+	Version  int                   `json:"version"`
+	Uses     []string              `json:"uses"` // what a cloth can be for
+	Findings []present.FindingJSON `json:"findings"`
+}
+
+// tableLookedOver answers what there is to tell of a draft before it is woven.
+func (s *Server) tableLookedOver(w http.ResponseWriter, r *http.Request) {
+	id, ok := idOf(w, r)
+	if !ok {
+		return
+	}
+	whole, ok := wholeOf(w, r)
+	if !ok {
+		return
+	}
+	q := r.URL.Query()
+	asked := app.Looking{ID: id, Whole: whole, Use: q.Get("use"), Shuttles: app.Shuttles{Order: q.Get("shuttles")}}
+	if start := q.Get("start"); start != "" {
+		asked.Shuttles.Starts = strings.Split(start, ",")
+	}
+	looked, list, err := s.Book.LookOver(r.Context(), asked)
+	if err != nil || looked == nil {
+		s.listed(w, r, nil, list, err)
+		return
+	}
+	reply(w, http.StatusOK, lookedJSON{looked.Version, app.Uses(), present.Findings(looked)})
 }

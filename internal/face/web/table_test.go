@@ -129,3 +129,40 @@ func (r *real) bigDraft(ends, picks int) int {
 	}
 	return int(saved.ID)
 }
+
+// What there is to tell of a draft has its place, and its remedy can be made.
+func TestTableIsLookedOver(t *testing.T) {
+	r := newReal(t)
+	id, version := r.named("drafts", "Rosepath")
+	url := fmt.Sprintf("/api/documents/%d/table/findings", id)
+	var looked struct {
+		Version  int
+		Uses     []string
+		Findings []present.FindingJSON
+	}
+	if status := r.ask("GET", url, nil, &looked); status != http.StatusOK || looked.Version != version || len(looked.Uses) < 3 || len(looked.Findings) != 0 {
+		t.Fatalf("a sound draft: %d %+v", status, looked)
+	}
+	idle := []map[string]any{{"do": "treadles", "number": 9}, {"do": "put", "part": "ties", "at": 8, "remove": 1, "put": []string{"1"}}}
+	var drew drewIn
+	if status := r.ask("POST", tableURL(id, ""), map[string]any{"base": version, "window": "w", "acts": idle}, &drew); status != http.StatusOK {
+		t.Fatal(status, drew)
+	}
+	r.ask("GET", url+"?use=towel&start=left", nil, &looked)
+	at := slices.IndexFunc(looked.Findings, func(f present.FindingJSON) bool { return f.Topic == "idle-treadles" })
+	if at < 0 || looked.Findings[at].Place == nil || looked.Findings[at].Place.Part != "ties" || len(looked.Findings[at].Remedies) == 0 {
+		t.Fatalf("an idle treadle: %+v", looked.Findings)
+	}
+	mend := map[string]any{"base": drew.Version, "window": "w", "acts": looked.Findings[at].Remedies[0].Acts}
+	if status := r.ask("POST", tableURL(id, ""), mend, &drew); status != http.StatusOK {
+		t.Fatal(status, drew)
+	}
+	r.ask("GET", url, nil, &looked)
+	if slices.ContainsFunc(looked.Findings, func(f present.FindingJSON) bool { return f.Topic == "idle-treadles" }) {
+		t.Errorf("mended: %+v", looked.Findings)
+	}
+	var bad struct{ Problems []problemIn }
+	if status := r.ask("GET", url+"?use=sails&start=up", nil, &bad); status != http.StatusUnprocessableEntity || len(bad.Problems) != 2 {
+		t.Errorf("no use and no side: %d %+v", status, bad)
+	}
+}
