@@ -155,3 +155,27 @@ func TestRemediesMend(t *testing.T) {
 		}
 	})
 }
+
+// TestWildContexts: whatever a draft is looked over for, it is looked over.
+func TestWildContexts(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		d := drawn(t)
+		c := asked(t, d)
+		number := rapid.IntRange(-3, 90)
+		c.Ends = rapid.OneOf(number, rapid.Int()).Draw(t, "any ends")
+		c.Fill = Span{number.Draw(t, "from"), number.Draw(t, "to")}
+		c.Shuttles = rapid.SliceOfN(number, 0, 90).Draw(t, "any shuttles")
+		c.Loom.Heddles = rapid.SliceOfN(number, 0, 90).Draw(t, "heddles")
+		c.Layers = number.Draw(t, "layers")
+		for _, f := range Review(d, c) {
+			if f.Severity.rank() < 0 || !slices.Contains(Topics(), f.Topic) {
+				t.Fatalf("%+v", f)
+			}
+			for _, m := range f.Remedies {
+				if is, list := strokes.Do(d, m.Acts); is == nil {
+					t.Fatalf("%+v: %v", m, list.All())
+				}
+			}
+		}
+	})
+}
