@@ -58,7 +58,7 @@ func (r *review) edgeRemedies(e *structure.Edges) []Remedy {
 			out = append(out, r.hang(f.Floating))
 		case f.Ends != [2]int{}:
 			m.Topic, m.Ends, m.Acts = ChangeEnds, f.Ends[structure.Left]+f.Ends[structure.Right], r.edgeEnds(f.Ends)
-			if m.Acts != nil || f.Ends[structure.Left] == 0 && r.Fill == (Span{}) {
+			if r.bounded() || !r.fills() {
 				out = append(out, m)
 			}
 		default:
@@ -90,10 +90,13 @@ func (r *review) hang(sides [2]bool) Remedy {
 }
 
 // edgeEnds adds ends at the edges as the threading goes on there, or leaves them out, the
-// right edge first; none where the draft does not show the edges of the warp.
+// right edge first. A draft that is repeated across the warp begins another end further.
 func (r *review) edgeEnds(change [2]int) []strokes.Act {
-	if !r.bounded() {
-		return nil
+	if by := change[structure.Left]; !r.bounded() {
+		if by == 0 {
+			return nil
+		}
+		return []strokes.Act{{Do: strokes.Rotate, Part: strokes.Threading, To: r.Draft.Ends(), By: by}}
 	}
 	period := r.weave.RepeatEnds
 	on := func(end int) int { return r.Threading[r.first+(end%period+period)%period] }

@@ -33,7 +33,7 @@ func (r *review) row() row {
 func (r *review) filling() {
 	w := r.row()
 	from, repeat := w.repeat()
-	if w.ends < 1 || w.ends > strokes.MostThreads || repeat < 2 {
+	if w.ends < repeat || w.ends > strokes.MostThreads || repeat < 2 {
 		return
 	}
 	over := (w.ends - w.fixed()) % repeat
@@ -55,7 +55,7 @@ func (w row) repeat() (from, ends int) {
 	case !w.whole:
 		return 0, weave.Period(w.list, true)
 	}
-	if n := weave.Cycle(w.list); n < len(w.list) {
+	if n := weave.Period(w.list, false); 2*n <= len(w.list) {
 		return 0, n
 	}
 	return 0, 0

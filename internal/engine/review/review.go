@@ -92,12 +92,14 @@ func Review(d *draft.Draft, c Context) []Finding {
 	if !shut && !nowhere {
 		r.cloth()
 	}
+	if !nowhere {
+		r.filling()
+	}
 	r.floats()
 	r.edges()
 	r.loom()
 	r.shafts()
 	r.treadles()
-	r.filling()
 	slices.SortStableFunc(r.found, func(a, b Finding) int { return a.Severity.rank() - b.Severity.rank() })
 	return r.found
 }

@@ -27,7 +27,9 @@ func BenchmarkStrokes(b *testing.B) {
 			draft.Draw(w, d.Threading, d.LiftPlan())
 		}
 	})
-	b.Run("put", func(b *testing.B) { benchmark(b, d, Act{Do: Put, Part: Threading, At: 100, Remove: 200, Put: Numbers(d.Threading[300:500]...)}) })
+	b.Run("put", func(b *testing.B) {
+		benchmark(b, d, Act{Do: Put, Part: Threading, At: 100, Remove: 200, Put: Numbers(d.Threading[300:500]...)})
+	})
 	// Two hundred cells of 20 ends: 20 columns that differ, so that shafts suffice.
 	cells := Act{Do: Cells, Up: true}
 	for i := range 200 {

@@ -19,7 +19,9 @@ var sheds = []loom.Shed{loom.UnsaidShed, loom.Rising, loom.Sinking, loom.Counter
 func drawn(t *rapid.T) *draft.Draft {
 	d := &draft.Draft{Shafts: rapid.IntRange(1, 8).Draw(t, "shafts"), Shed: rapid.SampledFrom(sheds).Draw(t, "shed")}
 	d.Threading = rapid.SliceOfN(rapid.IntRange(0, d.Shafts), 1, 40).Draw(t, "threading")
-	set := func(most int, what string) draft.Set { return draft.Set(rapid.Uint64().Draw(t, what)) & draft.UpTo(most) }
+	set := func(most int, what string) draft.Set {
+		return draft.Set(rapid.Uint64().Draw(t, what)) & draft.UpTo(most)
+	}
 	picks := rapid.IntRange(1, 70).Draw(t, "picks")
 	treadled := d.Shed != loom.Table && rapid.Bool().Draw(t, "treadled")
 	if treadled {

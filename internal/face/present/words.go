@@ -18,13 +18,13 @@ import (
 type words struct{ wrong, why, fix string }
 
 // tables hold the words of every code, by the floor that finds the problem.
-var tables = slices.Concat(inputTables, actionTables, []map[string]words{checkWords, dressingCheckWords, wifWords})
+var tables = slices.Concat(inputTables, actionTables, []map[string]words{checkWords, dressingCheckWords, wifWords, strokeWords})
 
 // inputTables are of what is wrong with the text of a plan file.
 var inputTables = []map[string]words{fileWords, planWords, windingWords, quantityWords, yarnWords, orderWords, draftWords, catalogueWords, documentWords}
 
 // actionTables are of what is wrong with what is asked of a book.
-var actionTables = []map[string]words{bookWords, strokeWords}
+var actionTables = []map[string]words{bookWords, tableWords}
 
 // wordsFor gives the words of a code. A code without words is our own mistake,
 // which TestEveryCodeHasWords finds.
