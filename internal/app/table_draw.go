@@ -158,10 +158,10 @@ func drawnOnce(d *draft.Draft, a *TableAct, names []string) (*draft.Draft, *prob
 		return changedBy(d, a)
 	case DeedWeave:
 		made, list := MakeWeave(a.Weave, a.Values)
-		return inPlaceOf(d, made, list)
+		return laidIn(d, a, made, list)
 	case DeedBlocks:
 		made, list := WriteBlocks(a.Blocks)
-		return inPlaceOf(d, made, list)
+		return laidIn(d, a, made, list)
 	}
 	act := a.Act
 	if act.Names == nil {
@@ -181,6 +181,21 @@ func changedBy(d *draft.Draft, a *TableAct) (*draft.Draft, *problem.List) {
 	}
 	coloured(made.Draft)
 	return made.Draft, &problem.List{}
+}
+
+// laidIn puts a draft that was made in the place of a stretch of the threading, or of all
+// where none is said.
+func laidIn(d *draft.Draft, a *TableAct, made *Drafted, list *problem.List) (*draft.Draft, *problem.List) {
+	if made == nil || a.To == 0 {
+		return inPlaceOf(d, made, list)
+	}
+	is, ok := strokes.Threaded(d, made.Draft, a.From, a.To)
+	if !ok {
+		list.Fail("stroke.stretch", "acts[0].from", fmt.Sprintf("%d-%d", a.From, a.To), problem.Args{"part": string(strokes.Threading), "has": d.Ends()})
+		return nil, list
+	}
+	coloured(is)
+	return is, list
 }
 
 // inPlaceOf puts a draft that was made in the place of another, tied for its loom.
