@@ -49,11 +49,9 @@ test('a point gives a cell, and the cell a rectangle that holds the point', () =
   assert.equal(found.size, 11)
 })
 
-function within({ sight: { extent } }: View, { end, pick, shaft, treadle }: Place): void {
-  assert.ok((end ?? 0) >= 0 && (end ?? 0) < extent.ends)
-  assert.ok((pick ?? 0) >= 0 && (pick ?? 0) < extent.picks)
-  assert.ok((shaft ?? 1) >= 1 && (shaft ?? 1) <= extent.shafts)
-  assert.ok((treadle ?? 1) >= 1 && (treadle ?? 1) <= extent.across)
+function within({ sight: { extent } }: View, { end = 0, pick = 0, shaft = 1, treadle = 1 }: Place): void {
+  assert.ok(end >= 0 && end < extent.ends && pick >= 0 && pick < extent.picks)
+  assert.ok(shaft >= 1 && shaft <= extent.shafts && treadle >= 1 && treadle <= Math.max(extent.across, 1))
 }
 
 test('no two parts overlap, and none is outside the room', () => {
