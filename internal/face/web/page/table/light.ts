@@ -31,6 +31,11 @@ const lights = Float64Array.from({ length: 256 }, (_, part) => linear(part))
 export const lightOf = ([r, g, b]: Colour): Light => [lights[r] ?? 0, lights[g] ?? 0, lights[b] ?? 0]
 export const colourOfLight = ([r, g, b]: Light): Colour => [coded(r), coded(g), coded(b)]
 
+const codes = Uint8Array.from({ length: 4097 }, (_, i) => coded(i / 4096))
+
+// partOf is one part of a colour for light from 0 to 1, from a table: for many pixels.
+export const partOf = (light: number): number => codes[Math.min(Math.max(Math.round(light * 4096), 0), 4096)] ?? 0
+
 // luminance is how light a light is, from 0 to 1 (IEC 61966-2-1, primaries of ITU-R BT.709).
 export const luminance = ([r, g, b]: Light): number => 0.2126 * r + 0.7152 * g + 0.0722 * b
 
