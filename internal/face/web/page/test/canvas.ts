@@ -32,9 +32,13 @@ export class Canvas {
   }
 
   fillRect(x: number, y: number, w: number, h: number): void {
-    assert.ok([x, y, w, h].every(Number.isInteger), `blurred: ${x}, ${y}, ${w}, ${h}`)
-    if (this.globalAlpha < 1) this.tints.push({ x, y, w, h, css: this.fillStyle })
-    else this.each(x, y, w, h, () => pixelOf(colourOf(this.fillStyle)))
+    if ((x | 0) !== x || (y | 0) !== y || (w | 0) !== w || (h | 0) !== h) assert.ok(false, `blurred: ${x}, ${y}, ${w}, ${h}`)
+    if (this.globalAlpha < 1) {
+      this.tints.push({ x, y, w, h, css: this.fillStyle })
+      return
+    }
+    const dot = pixelOf(colourOf(this.fillStyle))
+    this.each(x, y, w, h, () => dot)
   }
 
   clearRect(x: number, y: number, w: number, h: number): void {

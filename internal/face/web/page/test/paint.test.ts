@@ -7,7 +7,7 @@ import { pixelOf, type Cells, type Look } from '../table/look'
 import { Painter } from '../table/paint'
 import { has, setAt } from '../table/sets'
 import { spliced } from '../table/splice'
-import { panned, seen, viewOf, type View } from '../table/view'
+import { panned, viewOf, type View } from '../table/view'
 import { Canvas, inkOf, makeCanvas, Ticking } from './canvas'
 import { lookOf, sightOf, someTable, someView } from './drafted'
 import { plainDot } from './plain'
@@ -37,11 +37,11 @@ function compare(canvas: Canvas, table: Table, view: View, look: Look, step = 1)
 test('every dot of a drawdown in tiles is as the rule has it, from all sides', () => {
   const random = seeded(21)
   let dots = 0
-  for (let round = 0; round < 60; round++) {
+  for (let round = 0; round < 40; round++) {
     const table = someTable(random, 1 + below(random, 120), 1 + below(random, 120))
     const view = someView(random, table)
     const look = lookOf(oneOf<Cells>(random, ['marks', 'colours', 'both']), oneOf<Seeing>(random, ['full', 'full', 'grey', 'protan', 'tritan']))
-    dots += compare(painted(table, view, look).canvas, table, view, look, 1 + below(random, 3))
+    dots += compare(painted(table, view, look).canvas, table, view, look, 2 + below(random, 4))
   }
   assert.ok(dots > 100_000, `${dots} were compared`)
 })
@@ -56,7 +56,7 @@ test('moving over a draft copies tiles, and shows the same', () => {
     view = panned(view, dx, dy)
     painter.show(table, view, look)
     painter.paint()
-    compare(canvas, table, view, look, 3)
+    compare(canvas, table, view, look, 4)
   }
   const drawn = painter.tiles.drawnCount
   painter.show(table, panned(view, 3, -2), look)
@@ -68,13 +68,13 @@ test('a change draws no tiles but those it touches, and the picture is the new o
   const random = seeded(23)
   const base = someTable(random, 220, 240)
   for (const cells of ['marks', 'both'] as const) {
-    const view = viewOf(sightOf(base, { bars: false }, { width: 1400, height: 1300, ratio: 1 }), 5)
+    const view = viewOf(sightOf(base, { bars: false }, { width: 1250, height: 1200, ratio: 1 }), 5)
     const { canvas, painter } = painted(base, view, lookOf(cells))
     const all = painter.tiles.drawnCount
     const table = spliced(base, { splices: { threading: { at: 10, remove: 2, put: [(base.threading[10] ?? 0) === 1 ? 0 : 1, 1] } } })
     painter.show(table, view, lookOf(cells))
     painter.paint()
-    compare(canvas, table, view, lookOf(cells), 2)
+    compare(canvas, table, view, lookOf(cells), 5)
     const column = Math.ceil(view.bands.drawdown.h / 256)
     assert.equal(painter.tiles.drawnCount - all, column, 'a column of tiles')
     assert.ok(all > 3 * column)
@@ -83,7 +83,7 @@ test('a change draws no tiles but those it touches, and the picture is the new o
     const next = viewOf(sightOf(later, { bars: false }, view.sight.room), 5)
     painter.show(later, next, lookOf(cells))
     painter.paint()
-    compare(canvas, later, next, lookOf(cells), 2)
+    compare(canvas, later, next, lookOf(cells), 5)
   }
 })
 
@@ -98,7 +98,7 @@ test('draft after draft in one painter is as if each were the first', () => {
     const look = lookOf(oneOf<Cells>(random, ['marks', 'colours', 'both']))
     painter.show(table, view, look)
     painter.paint()
-    compare(canvas, table, view, look, 4)
+    compare(canvas, table, view, look, 7)
   }
 })
 
@@ -109,21 +109,21 @@ test('threading, treadling and lift plan have a filled cell for each thread, and
   let [cells, filled] = [0, 0]
   for (let round = 0; round < 30; round++) {
     const table = someTable(random, 40, 40)
-    const view = viewOf(someView(random, table).sight, oneOf(random, [8, 12, 17]))
+    const sight = { ...someView(random, table).sight, room: { width: 1100, height: 1000, ratio: 1 } }
+    const view = viewOf({ ...sight, arrangement: { ...sight.arrangement, alone: false } }, oneOf(random, [8, 12, 17]))
     const { canvas } = painted(table, view, look)
-    const { c0, c1, r0, r1 } = seen(view)
     const check = (place: Parameters<typeof rectOf>[1], want: boolean): void => {
       const rect = rectOf(view, place)
       const band = view.bands[place.part]
-      if (!rect || !band || rect.w < 3 || rect.h < 3 || rect.x + rect.w > band.x + band.w || rect.y + rect.h > band.y + band.h) return
+      if (!rect || !band || rect.w < 3 || rect.h < 3 || rect.x < band.x || rect.y < band.y || rect.x + rect.w > band.x + band.w || rect.y + rect.h > band.y + band.h) return
       assert.equal(canvas.at(rect.x + rect.w - 1, rect.y + rect.h - 1) === ink || canvas.at(rect.x + (rect.w >> 1), rect.y + (rect.h >> 1)) === ink, want, JSON.stringify(place))
       cells++
       if (want) filled++
     }
-    for (let end = 0; end < 40 && c1 - c0 === 40; end++) for (let shaft = 1; shaft <= table.shafts; shaft++) check({ part: 'threading', end, shaft }, table.threading[end] === shaft)
+    for (let end = 0; end < 40; end++) for (let shaft = 1; shaft <= table.shafts; shaft++) check({ part: 'threading', end, shaft }, table.threading[end] === shaft)
     const { lifts, across } = view.sight.extent
     const sets = lifts ? table.up : table.treadling
-    for (let pick = 0; pick < 40 && r1 - r0 === 40; pick++) {
+    for (let pick = 0; pick < 40; pick++) {
       for (let n = 1; n <= across; n++) check(lifts ? { part: 'lifts', pick, shaft: n } : { part: 'treadling', pick, treadle: n }, has(setAt(sets as Table['lifts'], pick), n))
     }
   }
