@@ -3,10 +3,9 @@ import { meets, type Rect, type Region } from './bands'
 import { picksOf, tiesOf } from './cloth'
 import { rectOf } from './hit'
 import { dyeAt, type Drawn } from './look'
-import { lineOf } from './ruled'
-import { isFine } from './ruled'
+import { isFine, lineOf } from './ruled'
 import { isStrong } from './rulers'
-import { hasBit, type Sets } from './sets'
+import { hasBit, setAt, type NumberSet, type Sets } from './sets'
 import type { Ink } from './surface'
 import { endAt, endNumber, pickAt, seen, type View } from './view'
 
@@ -58,20 +57,22 @@ export function paintBeside(ink: Ink, view: View, { table, dyes }: Drawn): void 
   fill(ink, dyes.paper.css, band)
   const sets = lifts ? table.up : table.treadling
   const { r0, r1 } = seen(view)
-  for (const row of threadsShown(view.rows, view.dots, r0, r1)) paintPick(ink, view, part, sets, pickAt(view.sight, row), dyes)
+  const columns = Array.from({ length: view.sight.extent.across }, (_, k) => rectOf(view, lifts ? { part, shaft: k + 1 } : { part, treadle: k + 1 }))
+  for (const row of threadsShown(view.rows, view.dots, r0, r1)) {
+    const pick = pickAt(view.sight, row)
+    const at = rectOf(view, { part, pick })
+    const high = at && meets({ ...at, h: Math.max(at.h, 1) }, band)
+    if (high) paintPick(ink, columns, setAt(sets, pick), high, dyes.ink.css)
+  }
   rulePicks(ink, view, band, dyes)
   ruleTreadles(ink, view, part, dyes)
 }
 
 type Dyes = Drawn['dyes']
 
-function paintPick(ink: Ink, view: View, part: 'lifts' | 'treadling', sets: Sets | Drawn['table']['up'], pick: number, dyes: Dyes): void {
-  const band = view.bands[part]
-  const [lo, hi] = [sets.lo[pick] ?? 0, sets.hi[pick] ?? 0]
-  for (let n = 1; band && n <= view.sight.extent.across; n++) {
-    if (!hasBit(lo, hi, n)) continue
-    const rect = rectOf(view, part === 'lifts' ? { part, pick, shaft: n } : { part, pick, treadle: n })
-    fillIn(ink, dyes.ink.css, rect && { ...rect, h: Math.max(rect.h, 1) }, band)
+function paintPick(ink: Ink, columns: (Rect | null)[], { lo, hi }: NumberSet, { y, h }: Rect, css: string): void {
+  for (const [k, column] of columns.entries()) {
+    if (column && hasBit(lo, hi, k + 1)) fill(ink, css, { ...column, y, h })
   }
 }
 

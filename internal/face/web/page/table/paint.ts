@@ -11,6 +11,8 @@ import { offscreen, type Ink, type MakeSurface } from './surface'
 import { Tiles } from './tiles'
 import type { View } from './view'
 
+const framed = ['drawdown', 'threading', 'ties', 'treadling', 'lifts', 'warp-colours', 'weft-colours'] as const
+
 // Painter draws a draft on a canvas, and what is pointed out on it on another above it.
 //
 //   const painter = new Painter(ink, clock, () => painter.paint())
@@ -21,6 +23,7 @@ import type { View } from './view'
 // A draft that has changed is shown again; what did not change is copied.
 export class Painter {
   readonly tiles: Tiles
+  private begun = false // shown anew since it was painted
   private now: { drawn: Drawn; view: View; look: Look } | null = null
   private of: { table: Table; look: Look; cell: number } | null = null
 
@@ -28,7 +31,7 @@ export class Painter {
   // in the next frame.
   constructor(
     private readonly ink: Ink,
-    clock: Clock,
+    private readonly clock: Clock,
     ready: () => void,
     make: MakeSurface = offscreen,
   ) {
@@ -41,21 +44,25 @@ export class Painter {
     const drawn = moved && this.now ? this.now.drawn : drawnOf(table, view, look)
     if (!moved) this.tiles.show(drawn)
     this.now = { drawn, view, look }
+    this.begun = true
     this.of = { table, look, cell: view.cell }
   }
 
-  // paint reports whether all is painted; where not, ready is called soon.
+  // paint reports whether all is painted; where not, ready is called soon, and what was
+  // missing is painted then.
   paint(): boolean {
     if (!this.now) return true
     const { drawn, view, look } = this.now
+    if (!this.begun) return this.tiles.goOn(this.ink, view)
+    const from = this.clock.now()
     const { width, height } = view.sight.room
     fill(this.ink, look.tokens.ground, { x: 0, y: 0, w: width, h: height })
     fill(this.ink, look.tokens.paper, view.bands.drawdown)
-    const whole = this.tiles.paint(this.ink, view)
     for (const part of [paintThreading, paintTies, paintBeside, paintBars]) part(this.ink, view, drawn)
-    for (const name of ['drawdown', 'threading', 'ties', 'treadling', 'lifts', 'warp-colours', 'weft-colours'] as const) this.frame(view.bands[name], look)
+    for (const name of framed) this.frame(view.bands[name], look)
     paintNumbers(this.ink, view, drawn, look.tokens)
-    return whole
+    this.begun = false
+    return this.tiles.paint(this.ink, view, from)
   }
 
   // point paints what is pointed out, on a canvas above.
@@ -67,7 +74,8 @@ export class Painter {
   private frame(band: Rect | undefined, { tokens }: Look): void {
     if (!band || band.w <= 0 || band.h <= 0) return
     const { x, y, w, h } = band
-    for (const rect of [{ x: x - 1, y: y - 1, w: w + 2, h: 1 }, { x: x - 1, y: y + h, w: w + 2, h: 1 }, { x: x - 1, y, w: 1, h }, { x: x + w, y, w: 1, h }]) fill(this.ink, tokens.ink, rect)
+    for (const at of [y - 1, y + h]) fill(this.ink, tokens.ink, { x: x - 1, y: at, w: w + 2, h: 1 })
+    for (const at of [x - 1, x + w]) fill(this.ink, tokens.ink, { x: at, y, w: 1, h })
   }
 }
 

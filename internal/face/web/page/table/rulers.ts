@@ -38,28 +38,27 @@ function stepped(all: Label[], room: number, steps: number[]): Label[] {
 export function endLabels(view: View, room: number, runs: readonly number[] = []): Label[] {
   const { c0, c1 } = seen(view)
   const { sight, cols, left, bands } = view
-  const label = (column: number): Label => {
-    const end = endAt(sight, column)
-    return { at: middle(cols, column, view.dots, left, bands.drawdown.x, bands.drawdown.w, room), number: endNumber(sight, end), of: end }
-  }
-  return threadLabels(c0, c1, cols.n, label, runs.map((end) => columnOf(sight, end)), room)
+  const at = (column: number): number => middle(cols, column, view.dots, left, bands.drawdown.x, bands.drawdown.w, room)
+  const number = (column: number): number => endNumber(sight, endAt(sight, column))
+  return threadLabels(c0, c1, cols.n, { at, number, of: (column) => endAt(sight, column) }, runs.map((end) => columnOf(sight, end)), room)
 }
 
 // pickLabels are those of the picks.
 export function pickLabels(view: View, room: number, runs: readonly number[] = []): Label[] {
   const { r0, r1 } = seen(view)
   const { sight, rows, top, bands } = view
-  const label = (row: number): Label => {
-    const pick = pickAt(sight, row)
-    return { at: middle(rows, row, view.dots, top, bands.drawdown.y, bands.drawdown.h, room), number: pick + 1, of: pick }
-  }
-  return threadLabels(r0, r1, rows.n, label, runs.map((pick) => rowOf(sight, pick)), room)
+  const at = (row: number): number => middle(rows, row, view.dots, top, bands.drawdown.y, bands.drawdown.h, room)
+  return threadLabels(r0, r1, rows.n, { at, number: (row) => pickAt(sight, row) + 1, of: (row) => pickAt(sight, row) }, runs.map((pick) => rowOf(sight, pick)), room)
 }
 
-function threadLabels(from: number, to: number, n: number, label: (i: number) => Label, runs: number[], room: number): Label[] {
-  const all = Array.from({ length: Math.max(to - from, 0) }, (_, k) => label(from + k))
+type Numbering = { readonly [K in keyof Label]: (i: number) => number }
+
+function threadLabels(from: number, to: number, n: number, { at, number, of }: Numbering, runs: number[], room: number): Label[] {
+  const label = (i: number): Label => ({ at: at(i), number: number(i), of: of(i) })
+  const fifths: Label[] = []
+  for (let i = from; i < to; i++) if (number(i) % fifth === 0) fifths.push(label(i))
   const first = [0, n - 1, ...runs].filter((i) => i >= from && i < to)
-  return numbered(all, [...new Set(first)].map(label), room, threadSteps)
+  return numbered(fifths, [...new Set(first)].map(label), room, threadSteps)
 }
 
 // middle is the middle of a thread in sight, moved so that its number stays over the cloth.

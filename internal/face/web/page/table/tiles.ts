@@ -51,21 +51,38 @@ export class Tiles {
     }
   }
 
-  // paint copies what is in sight, and before that draws what is missing of it for as long
-  // as a slice goes on. It reports whether all is there; where not, ready is called later.
-  paint(ink: Ink, view: View): boolean {
-    if (!this.drawn) return false
+  // paint copies what is in sight: what is missing of it is drawn first for as long as a
+  // slice goes on, and of the rest the older picture is copied, where there is one. It
+  // reports whether all is there; where not, ready is called later, to call goOn. from is
+  // when the slice began.
+  paint(ink: Ink, view: View, from: number): boolean {
     const keys = inSight(view)
-    const from = this.clock.now()
-    const missing = keys.filter((key) => !this.tiles.get(key)?.fresh)
-    let left = missing.length
-    for (const key of missing) {
-      if (!this.draw(key, this.drawn, from)) break
-      left--
-      if (this.clock.now() - from >= budget) break
-    }
+    const { left } = this.fill(keys, from)
     for (const key of keys) this.copy(ink, view, key)
     this.forget(keys.length)
+    return this.done(left)
+  }
+
+  // goOn draws more of what is missing, and copies only that.
+  goOn(ink: Ink, view: View): boolean {
+    const { made, left } = this.fill(inSight(view), this.clock.now())
+    for (const key of made) this.copy(ink, view, key)
+    return this.done(left)
+  }
+
+  // fill draws missing tiles until the slice is over, one or a part of one at the least.
+  private fill(keys: number[], from: number): { made: number[]; left: number } {
+    const missing = keys.filter((key) => !this.tiles.get(key)?.fresh)
+    const made: number[] = []
+    for (const key of missing) {
+      if (!this.drawn || !this.draw(key, this.drawn, from)) break
+      made.push(key)
+      if (this.clock.now() - from >= budget) break
+    }
+    return { made, left: missing.length - made.length }
+  }
+
+  private done(left: number): boolean {
     if (left > 0) this.wait()
     return left === 0
   }
