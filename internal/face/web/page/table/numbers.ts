@@ -1,0 +1,48 @@
+import type { Rect } from './bands'
+import { turns } from './cloth'
+import type { Drawn, Tokens } from './look'
+import { endLabels, pickLabels, shaftLabels, treadleLabels, type Label } from './rulers'
+import type { Ink } from './surface'
+import { seen, type View } from './view'
+
+// The numbers around a drawing.
+
+// Figures are so high, in CSS px; one is about so wide for its height.
+const [high, figure, air] = [14, 0.58, 6]
+
+// family is the type of the page; figures of one width stand under one another.
+const family = "Andika, 'Segoe UI', sans-serif"
+
+export function paintNumbers(ink: Ink, view: View, { table }: Drawn, tokens: Tokens): void {
+  const { ratio } = view.sight.room
+  const { bands, sight } = view
+  ink.font = `${high * ratio}px ${family}`
+  ink.fillStyle = tokens.soft
+  ink.textBaseline = 'middle'
+  const wide = (most: number): number => (String(Math.max(most, 1)).length * high * figure + air) * ratio
+  const tall = (high + 2) * ratio
+  const { c0, c1, r0, r1 } = seen(view)
+  write(ink, bands.ends, endLabels(view, wide(sight.extent.ends), runsIn(table.warp.colours, sight.arrangement.back ? sight.extent.ends - c1 : c0, c1 - c0)), across)
+  write(ink, bands.picks, pickLabels(view, tall, runsIn(table.weft.colours, sight.arrangement.upwards ? sight.extent.picks - r1 : r0, r1 - r0)), beside(sight.arrangement.left, ratio))
+  write(ink, bands.shafts, shaftLabels(view, tall), beside(!sight.arrangement.left, ratio))
+  write(ink, bands.treadles, treadleLabels(view, wide(sight.extent.across)), across)
+}
+
+// runsIn are the ends of the runs of colour of so many threads from one on.
+const runsIn = (colours: Uint16Array, from: number, n: number): number[] => turns(colours.subarray(from, from + n)).map((i) => from + i)
+
+type Where = (band: Rect, label: Label) => { x: number; y: number; align: CanvasTextAlign }
+
+function write(ink: Ink, band: Rect | undefined, labels: Label[], where: Where): void {
+  for (const label of band ? labels : []) {
+    const { x, y, align } = where(band as Rect, label)
+    ink.textAlign = align
+    ink.fillText(String(label.number), x, y)
+  }
+}
+
+const across: Where = (band, label) => ({ x: label.at, y: band.y + band.h / 2, align: 'center' })
+
+// beside sets numbers against the edge that is nearest the cloth.
+const beside = (left: boolean, ratio: number): Where => (band, label) =>
+  left ? { x: band.x + band.w - 4 * ratio, y: label.at, align: 'right' } : { x: band.x + 4 * ratio, y: label.at, align: 'left' }

@@ -1,0 +1,100 @@
+import { dotAt } from './axis'
+import type { Rect } from './bands'
+import type { Table } from './cloth'
+import { fill, paintBars, paintBeside, paintThreading, paintTies } from './harness'
+import { drawnOf, smallDrawn, type Drawn, type Look } from './look'
+import { Mean } from './mean'
+import { paintNumbers } from './numbers'
+import { paintOverlay, type Pointed } from './overlay'
+import type { Clock } from './slices'
+import { offscreen, type Ink, type MakeSurface } from './surface'
+import { Tiles } from './tiles'
+import type { View } from './view'
+
+const framed = ['drawdown', 'threading', 'ties', 'treadling', 'lifts', 'warp-colours', 'weft-colours'] as const
+
+// Painter draws a draft on a canvas, and what is pointed out on it on another above it.
+//
+//   const painter = new Painter(ink, clock, () => painter.paint())
+//   painter.show(table, view, look)
+//   painter.paint()
+//   painter.point(overlay, { cursor: place })
+//
+// A draft that has changed is shown again; what did not change is copied.
+export class Painter {
+  readonly tiles: Tiles
+  private begun = false // shown anew since it was painted
+  private now: { drawn: Drawn; view: View; look: Look } | null = null
+  private of: { table: Table; look: Look; cell: number } | null = null
+
+  // ready is called when more of the picture can be painted: it is to call paint, at once or
+  // in the next frame.
+  constructor(
+    private readonly ink: Ink,
+    private readonly clock: Clock,
+    ready: () => void,
+    make: MakeSurface = offscreen,
+  ) {
+    this.tiles = new Tiles(make, clock, ready)
+  }
+
+  // show says what is painted from now on. Moving over a draft costs no more than copying.
+  show(table: Table, view: View, look: Look): void {
+    const moved = this.now && this.of?.table === table && this.of.look === look && this.now.view.sight === view.sight && this.of.cell === view.cell
+    const drawn = moved && this.now ? this.now.drawn : drawnOf(table, view, look)
+    if (!moved) this.tiles.show(drawn)
+    this.now = { drawn, view, look }
+    this.begun = true
+    this.of = { table, look, cell: view.cell }
+  }
+
+  // paint reports whether all is painted; where not, ready is called soon, and what was
+  // missing is painted then.
+  paint(): boolean {
+    if (!this.now) return true
+    const { drawn, view, look } = this.now
+    if (!this.begun) return this.tiles.goOn(this.ink, view)
+    const from = this.clock.now()
+    const { width, height } = view.sight.room
+    fill(this.ink, look.tokens.ground, { x: 0, y: 0, w: width, h: height })
+    fill(this.ink, look.tokens.paper, view.bands.drawdown)
+    for (const part of [paintThreading, paintTies, paintBeside, paintBars]) part(this.ink, view, drawn)
+    for (const name of framed) this.frame(view.bands[name], look)
+    paintNumbers(this.ink, view, drawn, look.tokens)
+    this.begun = false
+    return this.tiles.paint(this.ink, view, from)
+  }
+
+  // point paints what is pointed out, on a canvas above.
+  point(above: Ink, pointed: Pointed): void {
+    if (this.now) paintOverlay(above, this.now.view, pointed, this.now.look.tokens)
+  }
+
+  // frame draws a line around a part, outside of its cells.
+  private frame(band: Rect | undefined, { tokens }: Look): void {
+    if (!band || band.w <= 0 || band.h <= 0) return
+    const { x, y, w, h } = band
+    for (const at of [y - 1, y + h]) fill(this.ink, tokens.ink, { x: x - 1, y: at, w: w + 2, h: 1 })
+    for (const at of [x - 1, x + w]) fill(this.ink, tokens.ink, { x: at, y, w: 1, h })
+  }
+}
+
+// Overview is a picture of all of a cloth.
+export type Overview = { readonly w: number; readonly h: number; readonly pixels: Uint32Array }
+
+// overviewOf makes one of no more than so many dots each way, a line at a time: see inSlices.
+// A cloth of less threads than dots has a dot for each.
+export function* overviewOf(table: Table, view: View, look: Look, wide: number, high: number): Generator<void, Overview> {
+  const drawn = drawnOf(table, view, look)
+  const { cols, rows } = drawn
+  const size = (axis: typeof cols): number => Math.max(axis.edges?.[axis.n] ?? axis.n, 1)
+  const small = smallDrawn(drawn, Math.min(wide / size(cols), high / size(rows), 1))
+  const [w, h] = [Math.max(dotAt(cols, cols.n, small.cell), 1), Math.max(dotAt(rows, rows.n, small.cell), 1)]
+  const lines = new Mean(small, 0, w)
+  const pixels = new Uint32Array(w * h)
+  for (let y = 0; y < h; y++) {
+    pixels.set(lines.line(y), y * w)
+    yield
+  }
+  return { w, h, pixels }
+}
