@@ -1,0 +1,185 @@
+import { signal } from '@preact/signals'
+import { ask } from '../ask'
+import { readDoc } from '../doc'
+import { heard } from '../heard'
+import { keep, kept } from '../keep'
+import type { Problem } from '../kinds'
+import * as steps from '../past'
+import { past } from '../state'
+import { windowId } from '../window'
+import { type Table, tableOf, type TableSaid } from './cloth'
+import { type Changed, spliced, type Splices } from './splice'
+
+// The draft that is drawn on, and what the server makes of strokes. A stroke is seen at
+// once: the page makes it by itself as far as it can, and what the server answers takes its
+// place. Strokes are sent one after another, each upon what the one before made.
+
+export type AnyAct = { do: string; [key: string]: unknown }
+
+type Gesture = { acts: readonly AnyAct[]; splices: Splices }
+
+type Said = Omit<TableSaid, 'frozen' | 'fill'> & { fixed?: string; whole?: boolean; fill?: { threading?: [number, number]; picks?: [number, number] } }
+
+type Answered = Changed & { version: number; fill?: Said['fill']; problems: Problem[] }
+
+export type Area = { part?: string; ends?: [number, number]; picks?: [number, number]; numbers?: number[] }
+export type Remedy = { says: string; acts: AnyAct[]; swap?: boolean }
+export type Finding = { topic: string; severity: 'wrong' | 'care' | 'note'; says: string; means?: string; place?: Area; remedies: Remedy[] }
+type Looked = { version: number; uses: string[]; findings: Finding[] }
+
+export const table = signal<Table | null>(null) // as it is shown
+export const fixed = signal('') // why nothing can be drawn
+export const whole = signal(false) // of a warp: every end and pick
+export const problems = signal<Problem[]>([]) // of what was drawn last
+export const findings = signal<Finding[]>([])
+export const uses = signal<string[]>([])
+export const use = signal('')
+export const start = signal('')
+export const stale = signal(false) // another window drew; the last strokes were not made
+export const waiting = signal(0) // strokes that are not answered yet
+
+let of = 0
+let known: Table | null = null // as the server has it
+let queue: Gesture[] = []
+let sending = false
+
+const address = (id: number, more = ''): string => `/api/documents/${id}/table${more}?as=${whole.value ? 'whole' : 'written'}`
+
+// readTable reads the draft anew, and sends what is still to be drawn on it.
+export async function readTable(id: number): Promise<boolean> {
+  if (id !== of) begin(id)
+  const [fine, answer] = await Promise.all([readDoc(id), ask<Said>(address(id))])
+  if (id !== of) return true
+  if (answer.is === 'problems') {
+    problems.value = answer.problems
+    known = table.value = null
+    return fine
+  }
+  if (answer.is === 'trouble') return fine
+  if (!heard(answer)) return false
+  if (queue.length === 0 || known === null || answer.value.version > known.version) settle(answer.value)
+  void send()
+  await look()
+  return fine
+}
+
+function begin(id: number): void {
+  of = id
+  known = table.value = null
+  problems.value = []
+  findings.value = []
+  stale.value = false
+  whole.value = false
+  queue = kept<Gesture[]>(`strokes-${id}`, [])
+  waiting.value = queue.length
+}
+
+function settle(said: Said): void {
+  const nothing: [number, number] = [0, 0]
+  const { fixed: why, fill, whole: _, ...rest } = said
+  const read = tableOf({ ...rest, frozen: !!why, ...(fill ? { fill: { threading: fill.threading ?? nothing, picks: fill.picks ?? nothing } } : {}) })
+  fixed.value = why ?? ''
+  known = read
+  show()
+}
+
+// show is what the server has, with what it has not answered yet.
+function show(): void {
+  table.value = known && queue.reduce((now, gesture) => spliced(now, { splices: gesture.splices }), known)
+}
+
+export function setWhole(to: boolean): void {
+  whole.value = to
+  known = null
+  void readTable(of)
+}
+
+// draw makes acts; splices are what of them the page can make by itself.
+export function draw(acts: readonly AnyAct[], splices: Splices = {}): void {
+  if (!known || fixed.value || acts.length === 0) return
+  problems.value = []
+  stale.value = false
+  queue = [...queue, { acts, splices }]
+  remember()
+  if (table.value) table.value = spliced(table.value, { splices })
+  void send()
+}
+
+function remember(): void {
+  waiting.value = queue.length
+  keep(`strokes-${of}`, queue)
+}
+
+async function send(): Promise<void> {
+  if (sending) return
+  sending = true
+  const id = of
+  let drew = false
+  while (queue[0] && known && id === of) {
+    const gesture = queue[0]
+    const answer = await ask<Answered>(address(id), { base: known.version, window: await windowId, acts: gesture.acts })
+    if (id !== of) break
+    if (answer.is === 'gone' || answer.is === 'refused') {
+      heard(answer)
+      break // it is sent again when the server is back
+    }
+    queue = queue.slice(1)
+    if (answer.is === 'done') {
+      drew = true
+      answered(id, answer.value)
+    } else if (answer.is === 'problems') {
+      problems.value = answer.problems
+    } else if (answer.is === 'conflict') {
+      stale.value = true
+      queue = []
+      await reread(id)
+    } else heard(answer)
+    remember()
+    show()
+  }
+  sending = false
+  if (drew) void look()
+}
+
+async function reread(id: number): Promise<void> {
+  const answer = await ask<Said>(address(id))
+  if (answer.is === 'done' && id === of) settle(answer.value)
+}
+
+function answered(id: number, { fill: _, problems: told, ...changed }: Answered): void {
+  const before = known
+  if (!before) return
+  if (changed.version !== before.version) past.value = steps.changed(past.value, id, changed.version)
+  known = spliced(before, changed)
+  problems.value = told
+}
+
+// One look at what there is to tell is on its way at a time.
+let looking = false
+let again = false
+
+export async function look(): Promise<void> {
+  if (looking) {
+    again = true
+    return
+  }
+  looking = true
+  do {
+    again = false
+    const id = of
+    const answer = await ask<Looked>(`${address(id, '/findings')}&use=${use.value}&start=${start.value}`)
+    if (answer.is === 'done' && id === of) {
+      findings.value = answer.value.findings
+      uses.value = answer.value.uses
+    }
+  } while (again)
+  looking = false
+}
+
+// tryOut asks what would come of acts.
+export async function tryOut(acts: readonly AnyAct[]): Promise<Table | Problem[] | null> {
+  if (!known) return null
+  const answer = await ask<Answered>(address(of), { base: known.version, window: await windowId, acts, try: true })
+  if (answer.is === 'done') return spliced(known, answer.value)
+  return answer.is === 'problems' ? answer.problems : null
+}
