@@ -103,6 +103,7 @@ var actions = []action{
 	{does: "ChangeError.Unwrap", because: "says why a draft could not be changed"},
 	{does: "Preview.Typed", because: "a figure of Studio.Preview"},
 	{does: "Preview.Findable", because: "a figure of Studio.Preview"},
+	{does: "Preview.Wants", because: "a figure of Studio.Preview"},
 	{does: "Studio.Remove", command: "book remove", route: "POST /api/documents/{id}/remove", manual: "docs/book.md#adding-and-changing"},
 	{does: "Studio.BringBack", command: "book bring-back", route: "POST /api/documents/{id}/bring-back", manual: "docs/book.md#adding-and-changing"},
 	{does: "Studio.Undo", command: "book undo", route: "POST /api/documents/{id}/undo", manual: "docs/book.md#undoing"},

@@ -75,6 +75,9 @@ func unitsBy(u *warp.Units) map[string]*string {
 	return map[string]*string{"length": &u.Length, "yarn": &u.Yarn, "weight": &u.Weight, "density": &u.Density, "count": &u.Count}
 }
 
+// actUnits tells who watches that figures are shown in other units. It is of no document.
+const actUnits = "units"
+
 // SetUnits says the units of the book by their kinds; a kind with an empty unit is as each
 // plan was typed, one that is not named stays. It gives what they are then. Nothing is
 // written where one is not known.
@@ -97,7 +100,7 @@ func (s *Studio) SetUnits(ctx context.Context, said map[string]string) (warp.Uni
 		if err == nil {
 			err = w.Set(settingUnits, string(text))
 		}
-		return nil, err
+		return []Changed{{Act: actUnits}}, err
 	})
 	return u, list, err
 }

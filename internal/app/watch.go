@@ -6,12 +6,13 @@ import (
 	"sley/internal/trade/record"
 )
 
-// Changed says that a document has another version, or that something happened to it.
+// Changed says that a document has another version, or that something happened to it. Of
+// the book's units it is without a document.
 type Changed struct {
 	Kind    record.Kind `json:"kind"`
 	ID      record.ID   `json:"id"`
 	Version int         `json:"version"`
-	Act     string      `json:"act"` // an act, or the topic of an event
+	Act     string      `json:"act"` // an act, the topic of an event, or units
 	Window  string      `json:"window"`
 }
 

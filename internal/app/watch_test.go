@@ -46,9 +46,15 @@ func TestWatch(t *testing.T) {
 	if list, err := s.Wove(t.Context(), app.Happened{Document: warp.ID, Window: right}, 20); err != nil || list.Failed() {
 		t.Fatal(err, codesOf(list))
 	}
+	for _, unit := range []string{"cm", "hands"} { // the second is refused
+		if _, _, err := s.SetUnits(t.Context(), map[string]string{"length": unit}); err != nil {
+			t.Fatal(err)
+		}
+	}
 	want := []string{
 		"warp 1 1 add left-window", "yarn 2 1 add left-window", "warp 1 2 edit left-window",
 		"yarn 2 2 remove right-window", "warp 1 2 log left-window", "warp 1 2 progress right-window",
+		" 0 0 units ",
 	}
 	if got := told(watched); !slices.Equal(got, want) {
 		t.Errorf("told\n%q, want\n%q", got, want)

@@ -130,7 +130,7 @@ func TestEveryChoice(t *testing.T) {
 			made[e.ID]++
 			promised(rt, e, d)
 		})
-		if made[e.ID] < 3 {
+		if made[e.ID] < 3 && !testing.Short() { // which draws a fifth
 			t.Errorf("%s: made %d times, refused %d times", e.ID, made[e.ID], refused[e.ID])
 		}
 	}

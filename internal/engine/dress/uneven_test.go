@@ -61,7 +61,7 @@ func TestUnevenIsWhereAPassIsSplit(t *testing.T) {
 			whole++
 		}
 	})
-	if split < 10 || whole < 10 {
+	if !testing.Short() && (split < 10 || whole < 10) { // short draws a fifth
 		t.Errorf("%d warps split and %d whole: the drawing shows too little", split, whole)
 	}
 }

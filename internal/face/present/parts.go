@@ -34,9 +34,12 @@ func (p *pager) parts() []sectionPart {
 		return sectionPart{[]string{name}, func() []Section { return []Section{lay()} }}
 	}
 	return []sectionPart{
-		one("found", p.found), one("glance", p.glance), {[]string{"pieces"}, p.pieces},
-		one("warp", p.warp), one("across", p.across), {[]string{"winding", "raddle", "sectional"}, p.dressing},
-		one("reed", p.reed), one("heddles", p.heddles), one("weft", p.weft), {[]string{"yarns"}, p.yarns},
+		one("found", p.found), one("glance", p.glance),
+		{[]string{"pieces"}, p.pieces},
+		one("warp", p.warp), one("across", p.across),
+		{[]string{"winding", "raddle", "sectional"}, p.dressing},
+		one("reed", p.reed), one("heddles", p.heddles), one("weft", p.weft),
+		{[]string{"yarns"}, p.yarns},
 		one("cost", p.cost), one("defaults", p.defaults),
 	}
 }

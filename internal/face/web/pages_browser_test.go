@@ -115,9 +115,11 @@ func TestEveryPage(t *testing.T) {
 	n := 0
 	for _, v := range pages(r) {
 		n++
+		name := fmt.Sprintf("%02d-%s", n, v.name)
 		t.Run(v.name, func(t *testing.T) {
+			t.Parallel()
 			tab := v.come(t, b, r)
-			tab.EachLook(t, fmt.Sprintf("%02d-%s", n, v.name))
+			tab.EachLook(t, name)
 			tab.Quiet(t, false)
 		})
 	}

@@ -99,6 +99,15 @@ func TestYarnPage(t *testing.T) {
 		tab.Press(browsing.Tabulator)
 	}
 	tab.Says("20 % lost")
+	tab.Click("Rename 2/2 twill, washed")
+	name := "name-field-samples_462_472_32twill_44_32washed"
+	write(tab, name, "2/2 twill, fulled")
+	tab.Says("There is one of that name")
+	write(tab, name, "twill, washed by hand")
+	tab.Click("Save the name")
+	tab.Says("Remove sample twill, washed by hand")
+	tab.Wait("!document.body.innerText.includes('2/2 twill, washed')")
+	tab.Says("20 % lost")
 	write(tab, "field-skein_46weight", "31")
 	tab.Says("has no unit")
 	tab.EachLook(t, "yarn")
@@ -200,6 +209,12 @@ func TestUnitsPage(t *testing.T) {
 	tab.ReachedByKeys(t)
 	tab.Reload()
 	tab.Wait("document.getElementById('unit-count')?.value === 'Ne'")
+	warp := openAt(t, r, fmt.Sprintf("/warps/%d/piece", r.towelsID()), hasHeading)
+	figure := "document.querySelector('[data-id=\"warp.wound\"] .value')?.innerText"
+	warp.Wait("!!" + figure + "?.includes('m')")
+	choose(tab, "unit-length", "in")
+	warp.Wait("/(yd|in)/.test(" + figure + ")") // without being touched
+	warp.Quiet(t, false)
 	tab.Quiet(t, false)
 }
 

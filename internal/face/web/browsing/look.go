@@ -11,10 +11,12 @@ import (
 const smallest = 14
 
 // axeRules are the rules to look for: those of WCAG 2.2 at AA, and axe's own of good
-// practice. colourRules are those of them that ask for colours.
+// practice. colourRules are those of them that ask for colours, placeRules those that ask
+// how things lie and what is shown at this width.
 const (
 	axeRules    = `["wcag2a","wcag2aa","wcag21a","wcag21aa","wcag22aa","best-practice"]`
 	colourRules = `["color-contrast","link-in-text-block"]`
+	placeRules  = `["target-size","heading-order","region","landmark-one-main","duplicate-id-aria","aria-hidden-focus"]`
 )
 
 // Barriers are what axe-core finds that keeps people out of the page as it is now, one
@@ -90,7 +92,11 @@ const cramped = `(() => {
 		}
 		return {left, right, top, bottom, width: right - left, height: bottom - top};
 	};
-	const boxes = (of, rects) => { for (const r of [...rects].map(r => seen(of, r))) if (r.width > 1 && r.height > 1) drawn.push({of, l: r.left + 1, r: r.right - 1, t: r.top + r.height / 4, b: r.bottom - r.height / 4}); };
+	const stays = of => { // in sight, over what is scrolled under it
+		for (let e = of; e; e = e.parentElement) if (getComputedStyle(e).position === "sticky") return true;
+		return false;
+	};
+	const boxes = (of, rects) => { if (!stays(of)) for (const r of [...rects].map(r => seen(of, r))) if (r.width > 1 && r.height > 1) drawn.push({of, l: r.left + 1, r: r.right - 1, t: r.top + r.height / 4, b: r.bottom - r.height / 4}); };
 	const words = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
 	for (let node; node = words.nextNode();) {
 		const of = node.parentElement;

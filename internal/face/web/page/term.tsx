@@ -6,11 +6,11 @@ import type { TermName } from './guide/prose'
 import { Link } from './link'
 import { words } from './words'
 
-type Props = { of: TermName; children?: ComponentChildren }
+type Opener = { of: TermName; class: string; label?: string; children: ComponentChildren }
 
-// Term is a word of the trade that opens what it means under itself, and closes it again;
-// Escape closes it too and leaves the keyboard at the word.
-export function Term({ of, children }: Props) {
+// useTerm gives a button that opens what a term means, and closes it again, and what it
+// opens; Escape closes that too and leaves the keyboard at the button.
+function useTerm({ of, label, children, ...more }: Opener) {
   const open = useSignal(false)
   const button = useRef<HTMLButtonElement>(null)
   const id = useId()
@@ -20,20 +20,32 @@ export function Term({ of, children }: Props) {
     open.value = false
     button.current?.focus()
   }
+  const opener = (
+    <button
+      ref={button}
+      type="button"
+      aria-label={label}
+      aria-expanded={open.value}
+      aria-controls={open.value ? id : undefined}
+      onClick={() => (open.value = !open.value)}
+      onKeyDown={onKeyDown}
+      {...more}
+    >
+      {children}
+    </button>
+  )
+  return { opener, meaning: open.value && <Meaning of={of} id={id} onKeyDown={onKeyDown} /> }
+}
+
+type Props = { of: TermName; children?: ComponentChildren }
+
+// Term is a word of the trade that opens what it means under itself.
+export function Term({ of, children }: Props) {
+  const { opener, meaning } = useTerm({ of, class: 'term', children: children ?? words.terms[of].term })
   return (
     <>
-      <button
-        ref={button}
-        type="button"
-        class="term"
-        aria-expanded={open.value}
-        aria-controls={open.value ? id : undefined}
-        onClick={() => (open.value = !open.value)}
-        onKeyDown={onKeyDown}
-      >
-        {children ?? words.terms[of].term}
-      </button>
-      {open.value && <Meaning of={of} id={id} onKeyDown={onKeyDown} />}
+      {opener}
+      {meaning}
     </>
   )
 }
@@ -55,24 +67,28 @@ export function Meaning({ of, id, onKeyDown }: MeaningProps) {
 
 type LabelProps = { of: string; term?: TermName | undefined; children: ComponentChildren; class?: string }
 
-// Label is the label of a field. Where its word is a term, the word that is seen opens
-// what it means and stands beside the label, for a label may hold no button.
-export function Label({ of, term, children, ...more }: LabelProps) {
-  if (!term) {
-    return (
-      <label for={of} {...more}>
-        {children}
-      </label>
-    )
-  }
+// Label is the label of a field and leads into it. Where its word is a term, a mark beside
+// it opens what it means: a label may hold no button.
+export function Label({ term, ...label }: LabelProps) {
+  return term ? <TermLabel term={term} {...label} /> : <Plain {...label} />
+}
+
+const Plain = ({ of, children, ...more }: LabelProps) => (
+  <label for={of} {...more}>
+    {children}
+  </label>
+)
+
+function TermLabel({ of, term, children, ...more }: LabelProps & { term: TermName }) {
+  const { opener, meaning } = useTerm({ of: term, class: 'asks', label: words.guide.whatIs(words.terms[term].term), children: '?' })
   return (
-    <>
-      <label for={of} class="hidden">
-        {children}
-      </label>
-      <span class={`label ${more.class ?? ''}`}>
-        <Term of={term}>{children}</Term>
+    <span class="label">
+      <span class={`labelled ${more.class ?? ''}`}>
+        <label for={of}>{children}</label>
+        {'\u00a0' /* the mark stays with the last word */}
+        {opener}
       </span>
-    </>
+      {meaning}
+    </span>
   )
 }

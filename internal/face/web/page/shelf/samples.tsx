@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals'
 import { valueAt } from '../doc'
-import { Choice, Field, Group, setNow } from '../field'
+import { Choice, Field, Group, idOf, putAt, setNow } from '../field'
 import { Text } from '../inputs'
 import { LearntLines } from '../lines'
 import { keysOf, pathOf, under } from '../tree'
@@ -17,7 +17,7 @@ export function Samples() {
   return (
     <Group title={s.samples} says={s.samplesSays}>
       {names.map((name) => (
-        <SampleFields key={name} name={name} />
+        <SampleFields key={name} name={name} names={names} />
       ))}
       <AddSample names={names} />
     </Group>
@@ -27,7 +27,7 @@ export function Samples() {
 const along = ['warp', 'on-loom', 'relaxed', 'washed'] as const
 const across = ['reed', 'fell', 'width-relaxed', 'width-washed'] as const
 
-function SampleFields({ name }: { name: string }) {
+function SampleFields({ name, names }: { name: string; names: string[] }) {
   const at = pathOf('samples', name)
   return (
     <fieldset class="entry sample">
@@ -41,10 +41,50 @@ function SampleFields({ name }: { name: string }) {
       <Sizes at={at} title={s.along} keys={along} />
       <Sizes at={at} title={s.across} keys={across} />
       <Teaches name={name} />
+      <SampleName name={name} names={names} />
       <button type="button" class="link" onClick={() => setNow(at, null)}>
         {s.removeSample(name)}
       </button>
     </fieldset>
+  )
+}
+
+// renamed gives a sample another name, in one change.
+function renamed(from: string, to: string): void {
+  const value = valueAt(pathOf('samples', from)) ?? {}
+  putAt(pathOf('samples', from), null)
+  setNow(pathOf('samples', to), value)
+}
+
+// SampleName is a way to another name.
+function SampleName({ name, names }: { name: string; names: string[] }) {
+  const typed = useSignal<string | null>(null)
+  if (typed.value === null) {
+    return (
+      <p>
+        <button type="button" class="link" onClick={() => (typed.value = name)}>
+          {s.renameSample(name)}
+        </button>
+      </p>
+    )
+  }
+  const to = typed.value.trim()
+  const taken = to !== name && names.includes(to)
+  const save = (event: Event) => {
+    event.preventDefault()
+    if (to === '' || taken) return
+    typed.value = null
+    if (to !== name) renamed(name, to)
+  }
+  return (
+    <form class="fields" onSubmit={save}>
+      <Text id={`name-${idOf(pathOf('samples', name))}`} label={s.sampleName} value={typed.value} set={(text) => (typed.value = text)} {...(taken ? { hint: s.sampleTaken } : {})} />
+      <p class="field act">
+        <button type="submit" class="plain" aria-disabled={to === '' || taken}>
+          {s.saveName}
+        </button>
+      </p>
+    </form>
   )
 }
 

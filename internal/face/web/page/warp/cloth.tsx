@@ -6,6 +6,7 @@ import { weaves } from '../words/weaves'
 import { Drafting } from './drafting'
 import { Sett } from './sett'
 import { Stripes } from './stripes'
+import { Strip } from './strip'
 import { Yarns, yarnChoices } from './yarns'
 
 const w = words.warp
@@ -13,23 +14,26 @@ const w = words.warp
 // Cloth is which yarns, which weave, how close, in which colours; beside it, the cloth.
 export function Cloth() {
   return (
-    <div class="columns">
-      <div>
-        <Yarns />
-        <Close />
-        <Group title={w.stripes} says={w.stripesHint}>
-          <Choice path="warp.yarn" label={w.warpYarn} choices={yarnChoices()} none={w.yarnNone} />
-          <Stripes path="warp.stripes" label={w.stripes} total={w.ribbonOf} />
-        </Group>
-        <Weft />
-        <Edges />
+    <>
+      <Strip />
+      <div class="columns">
+        <div>
+          <Yarns />
+          <Close />
+          <Group title={w.stripes} says={w.stripesHint}>
+            <Choice path="warp.yarn" label={w.warpYarn} choices={yarnChoices()} none={w.yarnNone} />
+            <Stripes path="warp.stripes" label={w.stripes} total={w.ribbonOf} />
+          </Group>
+          <Weft />
+          <Edges />
+        </div>
+        <div class="answers sticky">
+          <Picture />
+          <Sett />
+          <Drafting />
+        </div>
       </div>
-      <div class="answers sticky">
-        <Picture />
-        <Sett />
-        <Drafting />
-      </div>
-    </div>
+    </>
   )
 }
 

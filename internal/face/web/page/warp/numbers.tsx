@@ -8,23 +8,27 @@ import { ProblemList } from '../problems'
 import { words } from '../words'
 import { Allowances } from './allowances'
 import { Lines } from './lines'
+import { Strip } from './strip'
 
 const w = words.warp
 
 // Numbers is the whole reckoning: the left decides, the right answers.
 export function Numbers() {
   return (
-    <div class="columns">
-      <div>
-        <Allowances />
-        <Fixed />
-        <Seek />
+    <>
+      <Strip />
+      <div class="columns">
+        <div>
+          <Allowances />
+          <Fixed />
+          <Seek />
+        </div>
+        <div class="answers">
+          <Care />
+          <Lines title={w.reckoning} />
+        </div>
       </div>
-      <div class="answers">
-        <Care />
-        <Lines title={w.reckoning} />
-      </div>
-    </div>
+    </>
   )
 }
 

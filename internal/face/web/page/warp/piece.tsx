@@ -5,6 +5,7 @@ import { isTable, itemsOf, pathOf, textOf, under } from '../tree'
 import { words } from '../words'
 import { weaves } from '../words/weaves'
 import { Lines } from './lines'
+import { Strip } from './strip'
 
 const w = words.warp
 
@@ -12,24 +13,27 @@ const w = words.warp
 export function Piece() {
   const many = Math.max(1, itemsOf(whole(), 'pieces'))
   return (
-    <div class="columns">
-      <div>
-        <Group title={w.pieces} says={w.piecesSays}>
-          {Array.from({ length: many }, (_, i) => (
-            <PieceFields key={i} i={i} alone={many === 1} />
-          ))}
-          <p class="buttons">
-            <button type="button" class="plain" onClick={() => setNow(pathOf('pieces', many), { name: `${w.piece} ${many + 1}` })}>
-              {w.addPiece}
-            </button>
-          </p>
-        </Group>
-        <Whole />
+    <>
+      <Strip />
+      <div class="columns">
+        <div>
+          <Group title={w.pieces} says={w.piecesSays}>
+            {Array.from({ length: many }, (_, i) => (
+              <PieceFields key={i} i={i} alone={many === 1} />
+            ))}
+            <p class="buttons">
+              <button type="button" class="plain" onClick={() => setNow(pathOf('pieces', many), { name: `${w.piece} ${many + 1}` })}>
+                {w.addPiece}
+              </button>
+            </p>
+          </Group>
+          <Whole />
+        </div>
+        <div class="answers">
+          <Lines title={w.comesOf} sections={['found', 'glance']} piece />
+        </div>
       </div>
-      <div class="answers">
-        <Lines title={w.comesOf} sections={['found', 'glance']} piece />
-      </div>
-    </div>
+    </>
   )
 }
 

@@ -60,5 +60,6 @@ export const guide = {
   terms: (n: number) => counted(n, 'word', 'words'),
   noTerm: (sought: string) => `No word has “${sought}” in it or in what it means.`,
   allTerms: 'Show all words',
+  whatIs: (term: string) => `What is ${term}?`,
   inGlossary: (term: string) => `${term} among the words of the trade`,
 }

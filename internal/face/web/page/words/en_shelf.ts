@@ -86,6 +86,8 @@ export const shelf = {
   sampleTaken: 'There is one of that name.',
   addSample: 'Add the sample',
   removeSample: (name: string) => `Remove sample ${name}`,
+  renameSample: (name: string) => `Rename ${name}`,
+  saveName: 'Save the name',
   sampleSett: 'Sett in the reed',
   samplePicks: 'Picks on the loom',
   along: 'One stretch along the warp',

@@ -60,6 +60,7 @@ export const warp = {
   note: 'Note',
   date: 'Date',
   comesOf: 'What comes of it',
+  strip: { 'warp.wound': 'to wind', 'ends.wound': 'ends', 'width.occupied': 'in the reed' },
 
   // cloth
   yarns: 'Yarns',
