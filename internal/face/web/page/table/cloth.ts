@@ -57,7 +57,7 @@ export type Table = Worked &
 // tableOf makes a table of what the server said; null where that is not as agreed.
 export function tableOf(said: TableSaid): Table | null {
   const [ties, treadling, lifts] = [readSets(said.ties), readSets(said.treadling), readSets(said.lifts)]
-  const lowered = readSets(said.lowered ?? [])
+  const lowered = readSets(said.ties.map((_, i) => said.lowered?.[i] ?? '0'))
   const warp = laidOf(said.threading.length, said.warpColours, said.warpThick, said.warpApart)
   const weft = laidOf(said.treadling.length || said.lifts.length, said.weftColours, said.weftThick, said.weftApart)
   if (!ties || !treadling || !lifts || !lowered || !warp || !weft || !said.threading.every(isShaft)) return null

@@ -8,7 +8,7 @@ export type Worked = {
   readonly shafts: number
   readonly shed: Shed
   readonly ties: Sets // of each treadle, the first first
-  readonly lowered: Sets // what a treadle of a countermarch lowers; of each, or of none
+  readonly lowered: Sets // what each lowers; on a countermarch alone
   readonly treadling: Sets // the treadles of each pick; empty in a lift plan
   readonly lifts: Sets // the shafts up at each pick; empty where it is treadled
 }

@@ -20,11 +20,12 @@ export type Changed = { version?: number; splices: Splices; shafts?: number; tre
 // follow the splice of the ends, or of the picks.
 export function spliced(table: Table, { splices, version, shafts, treadles, shed }: Changed): Table {
   const threading = splices.threading ? changedBytes(table.threading, splices.threading) : table.threading
+  const ties = changedSets(table.ties, splices.ties)
   const worked = {
     shafts: shafts ?? table.shafts,
     shed: shed ?? table.shed,
-    ties: changedSets(table.ties, splices.ties),
-    lowered: changedSets(table.lowered, splices.lowered),
+    ties,
+    lowered: asMany(changedSets(table.lowered, splices.lowered), ties.lo.length),
     treadling: changedSets(table.treadling, splices.treadling),
     lifts: changedSets(table.lifts, splices.lifts),
   }
@@ -72,6 +73,11 @@ function changedSets(sets: Sets, splice: Splice<string> | undefined): Sets {
   return out
 }
 
+// asMany are sets for as many treadles as there are: one that is new lowers nothing.
+function asMany({ lo, hi }: Sets, n: number): Sets {
+  return { lo: fitted(lo, n), hi: fitted(hi, n) }
+}
+
 type Threads = Splice<number> | Splice<string> | undefined
 
 // followed are the colours and sizes of n threads after a splice of the threads. Threads
@@ -100,6 +106,6 @@ function replaced<A extends Uint16Array | Float64Array>(list: A, threads: Thread
   return out
 }
 
-function fitted<A extends Uint16Array | Float64Array>(list: A, n: number): A {
+function fitted<A extends Uint16Array | Uint32Array | Float64Array>(list: A, n: number): A {
   return list.length === n ? list : moved(list, Math.min(n, list.length), Math.max(list.length - n, 0), Math.max(n - list.length, 0))
 }
