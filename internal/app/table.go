@@ -99,23 +99,31 @@ func (b *body) shelfTable() (*Table, *problem.List) {
 	return &Table{Draft: d.Clone()}, list
 }
 
+// The colours of threads that say none: dark ends and light picks, as drafts are printed.
+var (
+	plainEnd  = draft.Colour{R: 0x2a, G: 0x25, B: 0x20}
+	plainPick = draft.Colour{R: 0xfd, G: 0xfb, B: 0xf6}
+)
+
 // coloured gives every thread a colour of its own, and the palette what they name.
 func coloured(d *draft.Draft) {
-	for _, of := range []struct {
-		threads *draft.Threads
-		n       int
-		usual   draft.Colour
-	}{{&d.Warp, d.Ends(), draft.Colour{R: 0x2a, G: 0x25, B: 0x20}}, {&d.Weft, d.Picks(), draft.Colour{R: 0xfd, G: 0xfb, B: 0xf6}}} {
-		colours := make([]int, of.n)
-		for i := range colours {
-			colours[i] = of.threads.ColourOf(i)
-			if colours[i] < 0 || colours[i] >= len(d.Palette) {
-				colours[i] = len(d.Palette)
-				d.Palette = append(d.Palette, of.usual)
-			}
-		}
-		of.threads.Colours = colours
+	if len(d.Palette) == 0 {
+		d.Palette = []draft.Colour{plainEnd, plainPick}
+		d.Warp.Colour, d.Weft.Colour, d.Warp.Colours, d.Weft.Colours = 0, 1, nil, nil
 	}
+	d.Warp.Colours = colourOfEach(&d.Warp, d.Ends(), len(d.Palette))
+	d.Weft.Colours = colourOfEach(&d.Weft, d.Picks(), len(d.Palette))
+}
+
+// colourOfEach is the colour of each of n threads; one that the palette has not is the first.
+func colourOfEach(t *draft.Threads, n, palette int) []int {
+	out := make([]int, n)
+	for i := range out {
+		if c := t.ColourOf(i); c >= 0 && c < palette {
+			out[i] = c
+		}
+	}
+	return out
 }
 
 // warpTable is the draft of a warp.

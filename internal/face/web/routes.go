@@ -30,6 +30,7 @@ var routes = []route{
 	{"GET /looms/{id}", "the page, at a loom", (*Server).page},
 	{"GET /drafts", "the page, at the drafts", (*Server).page},
 	{"GET /drafts/{id}", "the page, at a draft, or the catalogue", (*Server).page},
+	{"GET /drafts/{id}/table", "the page, drawing on a draft", (*Server).page},
 	{"GET /records", "the page, at the records", (*Server).page},
 	{"GET /units", "the page, at the units", (*Server).page},
 	{"GET /guide", "the page, at the guide", (*Server).page},

@@ -199,6 +199,9 @@ const (
 // Keys that write nothing.
 const (
 	Tabulator = kb.Tab
+	Home      = kb.Home
+	End       = kb.End
+	Delete    = kb.Delete
 	Enter     = kb.Enter
 	Escape    = kb.Escape
 	Up        = kb.ArrowUp

@@ -9,7 +9,7 @@ const tabs: readonly (readonly [Place, keyof typeof words.tabs, readonly Place['
   [{ page: 'bench' }, 'bench', ['bench', 'new', 'warp']],
   [{ page: 'yarns' }, 'yarns', ['yarns', 'yarn']],
   [{ page: 'looms' }, 'looms', ['looms', 'loom']],
-  [{ page: 'drafts' }, 'drafts', ['drafts', 'draft', 'catalogue']],
+  [{ page: 'drafts' }, 'drafts', ['drafts', 'draft', 'catalogue', 'table']],
   [{ page: 'records' }, 'records', ['records']],
   [{ page: 'guide', part: '' }, 'guide', ['guide', 'glossary']],
 ]

@@ -15,6 +15,7 @@ export type Place =
   | { page: 'warp'; id: number; stage: Stage }
   | { page: Shelf }
   | { page: 'yarn' | 'loom' | 'draft'; id: number }
+  | { page: 'table'; of: 'warp' | 'draft'; id: number }
   | { page: 'catalogue' }
   | { page: 'records' }
   | { page: 'units' }
@@ -31,6 +32,7 @@ export function placeOf(address: string): Place {
   const [first = '', second, third, ...more] = path.replace(/^\/|\/$/g, '').split('/')
   const id = whole(second)
   if (more.length > 0) return { page: 'nowhere' }
+  if ((first === 'warps' || first === 'drafts') && id && third === 'table') return { page: 'table', of: first === 'warps' ? 'warp' : 'draft', id }
   if (first === 'warps' && id) {
     const stage = stages.find((s) => s === (third ?? 'piece'))
     return stage ? { page: 'warp', id, stage } : { page: 'nowhere' }
@@ -70,6 +72,8 @@ export function addressOf(place: Place): string {
     case 'loom':
     case 'draft':
       return `/${place.page}s/${place.id}`
+    case 'table':
+      return `/${place.of}s/${place.id}/table`
     case 'catalogue':
       return '/drafts/catalogue'
     case 'guide':

@@ -23,6 +23,8 @@ import { looms, readYarn, yarns } from './shelf/read'
 import { readUnits, UnitsPage } from './shelf/units'
 import { YarnPage } from './shelf/yarn'
 import { YarnsPage } from './shelf/yarns'
+import { TablePage } from './table/page'
+import { readTable } from './table/session'
 import { WarpPage } from './warp/page'
 import { readWarp } from './warp/read'
 import { words } from './words'
@@ -53,6 +55,7 @@ export const views: Record<Place['page'], View> = {
   units: { show: () => <UnitsPage />, read: readUnits, title: () => words.units },
   drafts: { show: () => <Drafts />, read: () => drafts.read(), title: () => words.draft.heading },
   draft: { show: () => <DraftPage />, read: (p) => (p.page === 'draft' ? readDraft(p.id) : nothing()), title: nameOf(words.draft.nothingOf) },
+  table: { show: (p) => (p.page === 'table' ? <TablePage of={p.of} id={p.id} /> : null), read: (p) => (p.page === 'table' ? readTable(p.id) : nothing()), title: nameOf(words.table.title) },
   catalogue: { show: () => <Catalogue />, read: readWeaves, title: () => words.draft.catalogue },
   records: { show: () => <Records />, read: () => records.read(), title: () => words.draft.records },
   guide: { show: (p) => (p.page === 'guide' ? <Guide part={p.part} /> : null), read: (p) => (p.page === 'guide' ? readGuide(p.part) : nothing()), title: (p) => (p.page === 'guide' ? guideTitle(p.part) : words.guide.title) },

@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals'
 import { doc } from '../doc'
+import { Link } from '../link'
 import { ProblemList } from '../problems'
 import { words } from '../words'
 import { drawingOf } from './address'
@@ -24,6 +25,9 @@ export function Drawing() {
         <div class="buttons">
           <Step by={-1} says={w.smaller} />
           <Step by={1} says={w.larger} />
+          <Link to={{ page: 'table', of: 'draft', id: now.id }} class="plain">
+            {words.table.open}
+          </Link>
         </div>
       </div>
       {judged.value?.figures.length === 0 ? <p class="title">{w.noDraft}</p> : <Sheet id={now.id} version={now.version} name={now.name} />}

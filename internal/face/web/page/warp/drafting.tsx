@@ -1,5 +1,6 @@
 import { doc, numbers, valueAt } from '../doc'
 import { Field, setNow } from '../field'
+import { Link } from '../link'
 import { itemsOf, pathOf } from '../tree'
 import { words } from '../words'
 import { FromShelf, FromShelfChoice } from './from_shelf'
@@ -19,6 +20,11 @@ export function Drafting() {
         <>
           <p>{draft.weave}</p>
           <img class="draft" src={`/api/documents/${now.id}/picture?of=draft&v=${now.version}`} alt={w.draftAlt(now.name)} />
+          <p>
+            <Link to={{ page: 'table', of: 'warp', id: now.id }} class="plain">
+              {words.table.openWarp}
+            </Link>
+          </p>
           <FromShelf part="draft" name={w.draft} />
         </>
       ) : (

@@ -9,6 +9,7 @@ import { draft } from './en_draft'
 import { guide } from './en_guide'
 import { new_ } from './en_new'
 import { shelf } from './en_shelf'
+import { table } from './en_table'
 import { taking } from './en_taking'
 import { terms } from './en_terms'
 
@@ -22,6 +23,7 @@ export const english = {
   draft,
   guide,
   new_,
+  table,
   taking,
   terms,
 

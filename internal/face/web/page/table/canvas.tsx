@@ -1,0 +1,131 @@
+import { effect } from '@preact/signals'
+import { useEffect, useRef } from 'preact/hooks'
+import { words } from '../words'
+import { cellOf } from './cursor'
+import { Hands } from './hands'
+import { type Place, rectOf } from './hit'
+import { onKey } from './keys'
+import { Painter } from './paint'
+import { table } from './session'
+import { arrangement, cells, chosen, cursor, found, keepSight, room, seeing, shownTable, tokensOf, view } from './sight'
+import type { Clock } from './slices'
+import type { Ink } from './surface'
+
+const w = words.table
+
+// clock puts work off into tasks of their own, which a browser does not slow down.
+const clock: Clock = {
+  now: () => performance.now(),
+  later: (work) => {
+    const channel = new MessageChannel()
+    channel.port1.onmessage = work
+    channel.port2.postMessage(0)
+  },
+}
+
+// Canvas is the draft itself: the drawing, above it what is pointed out, and what is said of
+// the place where the keyboard is.
+export function Canvas() {
+  const box = useRef<HTMLDivElement>(null)
+  const below = useRef<HTMLCanvasElement>(null)
+  const above = useRef<HTMLCanvasElement>(null)
+  useEffect(() => {
+    return box.current && below.current && above.current ? paintOn(box.current, below.current, above.current) : undefined
+  }, [])
+  return (
+    <div
+      ref={box}
+      class="draft-table"
+      tabIndex={0}
+      role="application"
+      aria-roledescription={w.roleSays}
+      aria-label={w.tableOf(table.value?.name ?? '')}
+      aria-describedby="table-keys"
+      onKeyDown={(event) => {
+        if (onKey(event)) event.preventDefault()
+      }}
+    >
+      <canvas ref={below} aria-hidden="true" />
+      <canvas ref={above} aria-hidden="true" />
+      <p class="hidden" aria-live="assertive">
+        <Spoken />
+      </p>
+    </div>
+  )
+}
+
+// Spoken is the cell at the cursor in words.
+function Spoken() {
+  const [of, at] = [table.value, cursor.value]
+  return <>{of && at ? w.cell(cellOf(of, at)) : ''}</>
+}
+
+// paintOn keeps canvases in step with the draft, and what it returns ends that.
+function paintOn(box: HTMLElement, below: HTMLCanvasElement, above: HTMLCanvasElement): () => void {
+  const inks = [below, above].map((canvas) => canvas.getContext('2d') as unknown as Ink)
+  const [ink, over] = inks as [Ink, Ink]
+  const painter = new Painter(ink, clock, () => painter.paint())
+  let frame = 0
+  const soon = (): void => {
+    frame ||= requestAnimationFrame(() => {
+      frame = 0
+      paint(painter, over, box)
+    })
+  }
+  const sized = new ResizeObserver(() => measure(box, [below, above]))
+  sized.observe(box)
+  const dark = matchMedia('(prefers-color-scheme: dark)')
+  dark.addEventListener('change', soon)
+  const ends = [keepSight(), effect(() => (touch(), soon()))]
+  new Hands(box)
+  Object.assign(box, { spotOf: (place: Place) => spotOf(box, place) })
+  return () => {
+    for (const end of ends) end()
+    sized.disconnect()
+    dark.removeEventListener('change', soon)
+    cancelAnimationFrame(frame)
+  }
+}
+
+// spotOf is the middle of a place in the window, in CSS px, for those who point by program.
+function spotOf(box: HTMLElement, place: Place): { x: number; y: number } | null {
+  const now = view.peek()
+  const rect = now && rectOf(now, place)
+  if (!rect) return null
+  const { left, top } = box.getBoundingClientRect()
+  const { ratio } = room.peek()
+  return { x: left + box.clientLeft + (rect.x + rect.w / 2) / ratio, y: top + box.clientTop + (rect.y + rect.h / 2) / ratio }
+}
+
+// touch names everything that a picture is of.
+const touch = (): unknown[] => [shownTable.value, view.value, cells.value, seeing.value, arrangement.value, chosen.value, found.value, cursor.value]
+
+function paint(painter: Painter, over: Ink, box: HTMLElement): void {
+  const [of, now] = [shownTable.peek(), view.peek()]
+  if (!of || !now) return
+  const tokens = tokensOf(box)
+  painter.show(of, now, lookOf(tokens))
+  painter.paint()
+  const fill = of.fill && [...(of.fill.threading[1] > 0 ? [{ part: 'threading' as const, ends: of.fill.threading }] : []), ...(of.fill.picks[1] > 0 ? [{ part: of.treadling.lo.length > 0 ? ('treadling' as const) : ('lifts' as const), picks: of.fill.picks }] : [])]
+  painter.point(over, { chosen: chosen.peek() ? [chosen.peek() as never] : [], found: found.peek(), fill: fill ?? [], cursor: document.activeElement === box ? cursor.peek() : null })
+}
+
+// lookOf is the same object as long as nothing of it changes: the painter then moves only.
+let last = { key: '', look: null as ReturnType<typeof made> | null }
+const made = (tokens: ReturnType<typeof tokensOf>) => ({ cells: cells.peek(), seeing: seeing.peek(), tokens })
+function lookOf(tokens: ReturnType<typeof tokensOf>): ReturnType<typeof made> {
+  const now = made(tokens)
+  const key = JSON.stringify(now)
+  if (key !== last.key || !last.look) last = { key, look: now }
+  return last.look as ReturnType<typeof made>
+}
+
+function measure(box: HTMLElement, canvases: HTMLCanvasElement[]): void {
+  const ratio = window.devicePixelRatio || 1
+  const [width, height] = [Math.round(box.clientWidth * ratio), Math.round(box.clientHeight * ratio)]
+  for (const canvas of canvases) {
+    canvas.width = width
+    canvas.height = height
+  }
+  room.value = { width, height, ratio }
+}

@@ -1,0 +1,215 @@
+import { between, first, isDrawable, limits, moved, partsOf, stretchOf, threadWay, waysOf } from './cursor'
+import type { Place } from './hit'
+import { colour, copied } from './hold'
+import { draw, fixed, table, type AnyAct } from './session'
+import { same, setAt, setOf, setText } from './sets'
+import { chosen, cursor, view } from './sight'
+import type { Part, Splices } from './splice'
+import { actsOf, begun, splicesOf } from './strokes'
+import { jumpedTo, larger, smaller, zoomedAt } from './view'
+import type { Table } from './cloth'
+
+// Keys over the draft: arrows go from cell to cell, and with shift they choose.
+
+const steps: Record<string, [number, number]> = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }
+
+// onKey reports whether a key was for the draft.
+export function onKey(event: KeyboardEvent): boolean {
+  const of = table.value
+  if (!of || event.altKey) return false
+  const at = cursor.value && isDrawable(cursor.value.part) ? cursor.value : first(of, 'threading')
+  if (event.ctrlKey || event.metaKey) return withControl(of, event.key.toLowerCase())
+  const step = steps[event.key]
+  if (step) return go(of, at, ...turned(at, step), event.shiftKey)
+  return pressed(of, at, event)
+}
+
+// turned is a step as it is seen: shafts and picks may be drawn upwards, ends the other way.
+function turned(at: Place, [across, down]: [number, number]): [number, number] {
+  const sight = view.value?.sight
+  if (!sight || !isDrawable(at.part)) return [across, down]
+  const { arrangement } = sight
+  const [x, y] = waysOf[at.part]
+  const mirrored = (x === 'end' && arrangement.back) || ((x === 'treadle' || x === 'shaft') && arrangement.left)
+  const upwards = (y === 'shaft' && !arrangement.below) || (y === 'pick' && arrangement.upwards)
+  return [mirrored ? -across : across, upwards ? -down : down]
+}
+
+function go(of: Table, at: Place, across: number, down: number, choosing: boolean): boolean {
+  const to = cursor.value ? moved(of, at, across, down) : at
+  if (choosing) chosen.value = between(anchor(at), to)
+  else chosen.value = null
+  show(to)
+  return true
+}
+
+// anchor is where a choice by keys began: the end of it that the cursor is not at.
+function anchor(at: Place): Place {
+  const area = chosen.value
+  if (!area || area.part !== at.part || !isDrawable(at.part)) return at
+  const way = threadWay(at.part)
+  const span = way === 'end' ? area.ends : way === 'pick' ? area.picks : area.treadles
+  if (!span) return at
+  return { ...at, [way]: at[way] === span[0] ? span[1] - 1 : span[0] }
+}
+
+export function show(to: Place): void {
+  cursor.value = to
+  const now = view.value
+  if (now) view.value = jumpedTo(now, { ...(to.end === undefined ? {} : { end: to.end }), ...(to.pick === undefined ? {} : { pick: to.pick }) })
+}
+
+function pressed(of: Table, at: Place, event: KeyboardEvent): boolean {
+  switch (event.key) {
+    case ' ':
+    case 'Enter':
+      return mark(of, at)
+    case 'Home':
+    case 'End':
+      return edge(of, at, event.key === 'Home', event.shiftKey)
+    case 'PageUp':
+    case 'PageDown':
+      return go(of, at, 0, event.key === 'PageUp' ? -10 : 10, event.shiftKey)
+    case 'Delete':
+    case 'Backspace':
+      return remove()
+    case '+':
+      return zoom(larger)
+    case '-':
+      return zoom(smaller)
+    case 'p':
+    case 'P':
+      return nextPart(of, at, event.shiftKey ? -1 : 1)
+    case 'Escape':
+      return escape()
+  }
+  return /^\d$/.test(event.key) && number(of, at, Number(event.key))
+}
+
+// mark does what a pointer does that is put down and lifted.
+function mark(of: Table, at: Place): boolean {
+  if (fixed.value) return true
+  cursor.value = at
+  const acts = actsOf(of, begun(at, at.part === 'treadling' ? 'toggle' : 'line', colour.value))
+  draw(acts, splicesOf(acts))
+  return true
+}
+
+function edge(of: Table, at: Place, atFirst: boolean, choosing: boolean): boolean {
+  if (!isDrawable(at.part)) return false
+  const way = threadWay(at.part)
+  const [least, most] = limits(of, way)
+  const to = { ...at, [way]: atFirst ? least : most }
+  chosen.value = choosing ? between(anchor(at), to) : null
+  show(to)
+  return true
+}
+
+function remove(): boolean {
+  const at = stretchOf(chosen.value)
+  if (!at || at.drawable.endsWith('colours')) return false
+  draw([{ do: 'delete', part: at.part, from: at.from, to: at.to }])
+  chosen.value = null
+  return true
+}
+
+function zoom(to: (cell: number) => number): boolean {
+  const now = view.value
+  if (now) view.value = zoomedAt(now, to(now.cell), now.sight.room.width / now.sight.room.ratio / 2, now.sight.room.height / now.sight.room.ratio / 2)
+  return true
+}
+
+function nextPart(of: Table, at: Place, by: number): boolean {
+  const all = partsOf(of)
+  const i = all.findIndex((part) => part === at.part)
+  const part = all[(i + by + all.length) % all.length]
+  if (part) show(first(of, part, at))
+  chosen.value = null
+  return true
+}
+
+function escape(): boolean {
+  if (!chosen.value) return false
+  chosen.value = null
+  return true
+}
+
+// number puts a figure that was typed where the cursor is, and goes on to the next thread.
+// 0 stands for ten.
+function number(of: Table, at: Place, digit: number): boolean {
+  if (fixed.value || !isDrawable(at.part)) return false
+  const n = digit === 0 ? 10 : digit
+  const way = threadWay(at.part)
+  const other = at.part === 'threading' ? 'shaft' : at.part === 'treadling' ? 'treadle' : null
+  if (!other || n > limits(of, other)[1]) return false
+  const acts = actsOf(of, begun({ ...at, [other]: n }, 'line'))
+  if (!isSet(of, at, n)) draw(acts, splicesOf(acts))
+  show({ ...moved(of, at, way === 'end' ? 1 : 0, way === 'pick' ? 1 : 0), [other]: n })
+  return true
+}
+
+const isSet = (of: Table, at: Place, n: number): boolean => (at.part === 'threading' ? of.threading[at.end ?? -1] === n : same(setAt(of.treadling, at.pick ?? -1), setOf(n)))
+
+function withControl(of: Table, key: string): boolean {
+  switch (key) {
+    case 'c':
+      return copy(of)
+    case 'x':
+      return copy(of) && remove()
+    case 'v':
+      return paste(of)
+    case 'a':
+      return all(of)
+  }
+  return false
+}
+
+function all(of: Table): boolean {
+  const at = cursor.value ?? first(of, 'threading')
+  if (!isDrawable(at.part)) return false
+  const way = threadWay(at.part)
+  const [least, most] = limits(of, way)
+  chosen.value = between({ ...at, [way]: least }, { ...at, [way]: most })
+  return true
+}
+
+// copy keeps the chosen stretch.
+export function copy(of: Table): boolean {
+  const at = stretchOf(chosen.value)
+  if (!at) return false
+  copied.value = { part: at.part, values: valuesOf(of, at.part).slice(at.from, at.to) }
+  return true
+}
+
+export function valuesOf(of: Table, part: Part): (number | string)[] {
+  switch (part) {
+    case 'threading':
+      return [...of.threading]
+    case 'warp-colours':
+      return [...of.warp.colours]
+    case 'weft-colours':
+      return [...of.weft.colours]
+    case 'palette':
+      return [...of.palette]
+  }
+  const sets = of[part]
+  return Array.from(sets.lo, (_, i) => setText(setAt(sets, i)))
+}
+
+// paste puts what was copied in the place of the chosen stretch, or before the cursor; of
+// colours it is laid over.
+export function paste(of: Table): boolean {
+  const held = copied.value
+  const at = stretchOf(chosen.value)
+  const here = cursor.value
+  if (!held || fixed.value || !here || !isDrawable(here.part)) return false
+  const part = held.part as Part
+  const from = at?.part === part ? at.from : ((here[threadWay(here.part)] ?? 0) - (here.part === 'ties' ? 1 : 0))
+  const whole = valuesOf(of, part).length
+  const colours = part.endsWith('colours')
+  const put = colours ? held.values.slice(0, whole - from) : held.values
+  const remove = colours ? put.length : at?.part === part ? at.to - at.from : 0
+  const act: AnyAct = { do: 'put', part, at: from, remove, put }
+  draw([act], { [part]: { at: from, remove, put } } as Splices)
+  return true
+}

@@ -1,0 +1,106 @@
+import { computed, effect, signal } from '@preact/signals'
+import { scaled } from './axis'
+import { asPrinted, type Arrangement, type Room } from './bands'
+import { endsOf, picksOf, type Table } from './cloth'
+import type { Area, Place } from './hit'
+import type { Seeing } from './light'
+import type { Cells, Tokens } from './look'
+import { table } from './session'
+import { extentOf, fitting, larger, leastCell, resighted, type Sight, type View, viewOf } from './view'
+
+// How a weaver looks at the draft: what is in sight, how large, drawn how. It belongs to the
+// person and not to the draft, and is the same for all of them.
+
+type Kept = { arrangement: Arrangement; cells: Cells; seeing: Seeing; toScale: boolean }
+
+const usual: Kept = { arrangement: asPrinted, cells: 'marks', seeing: 'full', toScale: false }
+const place = 'sley-draft-look'
+
+function remembered(): Kept {
+  try {
+    return { ...usual, ...(JSON.parse(localStorage.getItem(place) ?? '{}') as Partial<Kept>) }
+  } catch {
+    return usual
+  }
+}
+
+const before = remembered()
+export const arrangement = signal(before.arrangement)
+export const cells = signal(before.cells)
+export const seeing = signal(before.seeing)
+export const toScale = signal(before.toScale)
+
+effect(() => {
+  const now: Kept = { arrangement: arrangement.value, cells: cells.value, seeing: seeing.value, toScale: toScale.value }
+  try {
+    localStorage.setItem(place, JSON.stringify(now))
+  } catch {
+    // full or forbidden: it is forgotten
+  }
+})
+
+export const room = signal<Room>({ width: 0, height: 0, ratio: 1 }) // of the canvas, in dots
+export const view = signal<View | null>(null)
+export const cursor = signal<Place | null>(null)
+export const chosen = signal<Area | null>(null)
+export const found = signal<Area[]>([])
+export const underway = signal<Table | null>(null) // with the stroke that is being drawn
+
+const sightOf = (of: Table): Sight => ({
+  arrangement: arrangement.value,
+  extent: extentOf(of),
+  room: room.value,
+  sized: toScale.value ? scaled(of.warp, endsOf(of), of.weft, picksOf(of)) : null,
+})
+
+// comfortable is how large cells are at first where there is room for it, in CSS px.
+const comfortable = 24
+
+// begun is the view of a draft that is opened: all of it, or as much as can be worked in.
+function begun(sight: Sight): View {
+  const all = fitting(sight)
+  if (all.cell > comfortable) return viewOf(sight, comfortable)
+  return all.cell < leastCell * 3 ? viewOf(sight, larger(leastCell * 4)) : all
+}
+
+// same says whether a draft has as many threads, so that its view can stay as it is.
+const same = (a: Sight, b: Sight): boolean => JSON.stringify([a.extent, a.arrangement, a.room]) === JSON.stringify([b.extent, b.arrangement, b.room]) && !a.sized && !b.sized
+
+// keepSight keeps the view in step with the draft, the room and the arrangement.
+export const keepSight = (): (() => void) =>
+  effect(() => {
+    const of = table.value
+    if (!of || room.value.width < 2) return
+    const sight = sightOf(of)
+    const was = view.peek()
+    if (!was) view.value = begun(sight)
+    else if (!same(was.sight, sight)) view.value = resighted(was, sight)
+  })
+
+// forget is for another draft.
+export function forget(): void {
+  view.value = null
+  cursor.value = null
+  chosen.value = null
+  found.value = []
+  underway.value = null
+}
+
+export const shownTable = computed(() => underway.value ?? table.value)
+
+// tokensOf reads the colours of the page as they are now. Cells are dark on light at night as
+// well: a filled cell is the warp on top, as in print.
+export function tokensOf(of: Element): Tokens {
+  const style = getComputedStyle(of)
+  const colour = (name: string): string => style.getPropertyValue(`--${name}`).trim()
+  return {
+    ground: colour('cloth'),
+    paper: colour('cell'),
+    ink: colour('cell-ink'),
+    soft: colour('soft'),
+    rule: colour('cell-rule'),
+    strong: colour('cell-strong'),
+    chosen: colour('cell-chosen'),
+    found: colour('cell-found'),
+  }
+}

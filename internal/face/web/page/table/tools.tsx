@@ -1,0 +1,164 @@
+import { useSignal } from '@preact/signals'
+import { Text } from '../inputs'
+import { words } from '../words'
+import { stretchOf } from './cursor'
+import { colour, copied, tool, way, type Tool } from './hold'
+import { copy, paste } from './keys'
+import { draw, fixed, table } from './session'
+import { chosen, view } from './sight'
+import type { Splices } from './splice'
+import { fitting, larger, smaller, zoomedAt } from './view'
+
+const w = words.table
+
+// Tools is what the hand may hold, and what is done to a chosen stretch.
+export function Tools() {
+  return (
+    <div class="table-tools" role="toolbar" aria-label={w.tools}>
+      {(['draw', 'choose', 'move'] as const).map((one) => (
+        <Hold key={one} one={one} />
+      ))}
+      <span class="apart" />
+      {(['line', 'toggle'] as const).map((one) => (
+        <button key={one} type="button" class="plain" aria-pressed={way.value === one} title={w.waySays[one]} onClick={() => (way.value = one)}>
+          {w.ways[one]}
+        </button>
+      ))}
+      <span class="apart" />
+      <Zoom />
+    </div>
+  )
+}
+
+const Hold = ({ one }: { one: Tool }) => (
+  <button type="button" class="plain" aria-pressed={tool.value === one} onClick={() => (tool.value = one)}>
+    {w.hold[one]}
+  </button>
+)
+
+function Zoom() {
+  const to = (cell: (now: number) => number) => {
+    const now = view.value
+    if (now) view.value = zoomedAt(now, cell(now.cell), now.sight.room.width / now.sight.room.ratio / 2, now.sight.room.height / now.sight.room.ratio / 2)
+  }
+  return (
+    <>
+      <button type="button" class="plain" aria-label={w.smaller} onClick={() => to(smaller)}>
+        −
+      </button>
+      <button type="button" class="plain" aria-label={w.larger} onClick={() => to(larger)}>
+        +
+      </button>
+      <button type="button" class="plain" onClick={() => view.value && (view.value = fitting(view.value.sight))}>
+        {w.fit}
+      </button>
+    </>
+  )
+}
+
+// Dyes are the colours to hold.
+export function Dyes() {
+  const of = table.value
+  if (!of || of.palette.length === 0) return null
+  return (
+    <fieldset class="dyes">
+      <legend>{w.colours}</legend>
+      {of.palette.map((hex, i) => (
+        <label key={i}>
+          <input type="radio" name="dye" checked={colour.value === i} onChange={() => (colour.value = i)} />
+          <span class="swatch" style={{ background: hex }} /> {of.names[i] ?? hex}
+        </label>
+      ))}
+    </fieldset>
+  )
+}
+
+// Stretch is what can be done to the chosen stretch.
+export function Stretch() {
+  const at = stretchOf(chosen.value)
+  const of = table.value
+  if (!of || fixed.value) return null
+  if (!at) return <p class="soft">{w.chooseSays}</p>
+  const does = (act: object): void => draw([{ ...act, part: at.part, from: at.from, to: at.to } as never])
+  const threads = !at.drawable.endsWith('colours')
+  return (
+    <div class="stretch" key={at.part}>
+      <h3>{w.stretch(at.drawable, at.from, at.to)}</h3>
+      <div class="buttons">
+        <button type="button" class="plain" onClick={() => does({ do: 'reverse' })}>{w.reverse}</button>
+        <button type="button" class="plain" onClick={() => does({ do: 'mirror' })}>{w.mirror}</button>
+        <button type="button" class="plain" onClick={() => does({ do: 'repeat', times: 2 })}>{w.repeat}</button>
+        <button type="button" class="plain" onClick={() => does({ do: 'shift', by: 1 })}>{w.shiftUp}</button>
+        <button type="button" class="plain" onClick={() => does({ do: 'shift', by: -1 })}>{w.shiftDown}</button>
+        <button type="button" class="plain" onClick={() => does({ do: 'rotate', by: 1 })}>{w.rotate}</button>
+        <button type="button" class="plain" onClick={() => copy(of)}>{w.copy}</button>
+        {copied.value && <button type="button" class="plain" onClick={() => paste(of)}>{w.paste}</button>}
+        {threads && (
+          <button type="button" class="plain" onClick={() => (does({ do: 'delete' }), (chosen.value = null))}>
+            {w.remove}
+          </button>
+        )}
+      </div>
+      <TypeIn part={at.part} from={at.from} to={at.to} />
+      {(at.part === 'threading' || at.part === 'treadling') && <Rule part={at.part} from={at.from} to={at.to} />}
+    </div>
+  )
+}
+
+type At = { part: string; from: number; to: number }
+
+// TypeIn puts what the shorthand says in the place of the stretch.
+function TypeIn({ part, from, to }: At) {
+  const typed = useSignal('')
+  return (
+    <form
+      class="fields"
+      onSubmit={(event) => {
+        event.preventDefault()
+        if (typed.value.trim()) draw([{ do: 'type', part, from, to, text: typed.value }])
+      }}
+    >
+      <Text id="table-type" label={w.type} hint={w.typeHint[part] ?? ''} value={typed.value} set={(text) => (typed.value = text)} />
+      <p class="field act">
+        <button type="submit" class="plain">
+          {w.put}
+        </button>
+      </p>
+    </form>
+  )
+}
+
+// Rule lays a rule there.
+function Rule({ part, from, to }: At) {
+  return (
+    <p class="buttons">
+      <span class="soft">{w.rule}</span>
+      {(['straight', 'point', 'advancing'] as const).map((rule) => (
+        <button key={rule} type="button" class="plain" onClick={() => draw([{ do: 'rule', part, from, to, rule, ...(rule === 'advancing' ? { by: 1 } : {}) }])}>
+          {w.rules[rule]}
+        </button>
+      ))}
+    </p>
+  )
+}
+
+// More adds threads at the end of a list.
+export function More() {
+  const of = table.value
+  if (!of || fixed.value) return null
+  const add = (part: 'threading' | 'treadling' | 'lifts'): void => {
+    const n = part === 'threading' ? of.threading.length : of[part].lo.length
+    const put = part === 'threading' ? [1] : ['1']
+    draw([{ do: 'put', part, at: n, remove: 0, put }], { [part]: { at: n, remove: 0, put } } as Splices)
+  }
+  const picked = of.treadling.lo.length > 0 ? 'treadling' : 'lifts'
+  return (
+    <p class="buttons">
+      <button type="button" class="plain" onClick={() => add('threading')}>{w.addEnd}</button>
+      <button type="button" class="plain" onClick={() => add(picked)}>{w.addPick}</button>
+      <button type="button" class="plain" onClick={() => draw([{ do: 'shafts', number: of.shafts + 1 }])}>{w.addShaft}</button>
+      {picked === 'treadling' && <button type="button" class="plain" onClick={() => draw([{ do: 'treadles', number: of.treadles + 1 }])}>{w.addTreadle}</button>}
+      <button type="button" class="plain" onClick={() => draw([{ do: 'change', name: picked === 'treadling' ? 'lift-plan' : 'treadles' }])}>{picked === 'treadling' ? w.toLifts : w.toTreadles}</button>
+    </p>
+  )
+}

@@ -1,0 +1,145 @@
+import type { Cell } from '../table/cursor'
+import { counted } from './counted'
+
+// numbers are shafts or treadles one after the other.
+const numbers = (of: readonly number[]): string => (of.length === 0 ? 'none' : of.join(' and '))
+
+// The words of the table on which a draft is drawn.
+export const table = {
+  title: 'Draft',
+  roleSays: 'draft to draw on',
+  back: { draft: 'Back to the draft', warp: 'Back to the cloth of this warp' },
+  open: 'Draw on it',
+  openWarp: 'Draw on this draft',
+  tableOf: (name: string) => `Draft of ${name}`,
+  summary: (ends: number, picks: number, shafts: number, treadles: number) =>
+    `${counted(ends, 'end', 'ends')}, ${counted(picks, 'pick', 'picks')}, ${counted(shafts, 'shaft', 'shafts')}${treadles > 0 ? `, ${counted(treadles, 'treadle', 'treadles')}` : ', a lift plan'}`,
+  written: 'As written',
+  whole: 'The whole warp',
+  writtenSays: 'What fills is drawn once, and goes on filling. A broken line is around it.',
+  wholeSays: 'Every end of the warp, and every pick of its first piece. What you draw here is written out.',
+  fixed: {
+    started: 'Work on this warp began: its draft stands as it was threaded. What is on the loom otherwise is amended.',
+    whole: 'This draft is a text of its own: draw on it as it is written.',
+  } as Record<string, string>,
+  stale: 'Somebody changed this draft meanwhile, and it is shown as it is now. Your last stroke was not made: draw it again if it is still wanted.',
+  waiting: (n: number) => `${n} strokes are being written down.`,
+  keys: 'Arrows go from cell to cell, with Shift they choose. Enter marks a cell, figures put a shaft or a treadle and go on, P goes to the next part, Delete takes a chosen stretch away, + and − zoom.',
+
+  tools: 'What the hand holds',
+  hold: { draw: 'Draw', choose: 'Choose', move: 'Move' },
+  ways: { line: 'Lines', toggle: 'Single cells' },
+  waySays: { line: 'Each thread gets one shaft, or one treadle', toggle: 'Cells are set beside those that are there' },
+  smaller: 'Smaller cells',
+  larger: 'Larger cells',
+  fit: 'All of it',
+  colours: 'Colours',
+  chooseSays: 'Choose a stretch of ends, picks or treadles, and what can be done to it stands here.',
+  stretch: (part: string, from: number, to: number) => {
+    const one = part === 'ties' ? 'treadle' : part === 'threading' || part === 'warp-colours' || part === 'drawdown' ? 'end' : 'pick'
+    return to === from + 1 ? `${one[0]?.toUpperCase()}${one.slice(1)} ${to}` : `${one[0]?.toUpperCase()}${one.slice(1)}s ${from + 1} to ${to}`
+  },
+  reverse: 'Reverse',
+  mirror: 'Mirror',
+  repeat: 'Repeat once',
+  shiftUp: 'One further up',
+  shiftDown: 'One further down',
+  rotate: 'Move round',
+  copy: 'Copy',
+  paste: 'Put what was copied',
+  remove: 'Take away',
+  type: 'Type it instead',
+  typeHint: {
+    threading: 'shafts, as 1-4 3 2, or (1 2 3 4) x 3',
+    treadling: 'treadles, as 1 2 1+3',
+    lifts: 'shafts that are up, as 1+2 2+3',
+    ties: 'shafts of each treadle, as 1+2 2+3',
+    'warp-colours': 'names and counts, as blue 12, white 4',
+    'weft-colours': 'names and counts, as blue 12, white 4',
+  } as Record<string, string>,
+  put: 'Put it there',
+  rule: 'By rule:',
+  rules: { straight: 'Straight', point: 'Point', advancing: 'Advancing' },
+  addEnd: 'An end more',
+  addPick: 'A pick more',
+  addShaft: 'A shaft more',
+  addTreadle: 'A treadle more',
+  toLifts: 'Make a lift plan of it',
+  toTreadles: 'Give each lift a treadle',
+
+  findings: 'Worth knowing',
+  use: 'The cloth is for',
+  anyUse: 'anything',
+  uses: { towel: 'a towel', scarf: 'a scarf', blanket: 'a blanket', rug: 'a rug' } as Record<string, string>,
+  start: 'The shuttle starts',
+  anyStart: 'where it catches best',
+  fromLeft: 'from the left',
+  fromRight: 'from the right',
+  nothing: 'Nothing needs care.',
+  many: (n: number) => `${counted(n, 'thing', 'things')} worth knowing.`,
+  goThere: 'Go there',
+
+  looks: 'How it is drawn',
+  cells: 'Cells',
+  cellChoices: [
+    ['marks', 'filled where the warp is on top'],
+    ['colours', 'in the colour of the thread on top'],
+    ['both', 'in colour, marked where the warp is on top'],
+  ] as const,
+  seeing: 'Colours as seen',
+  seeingChoices: [
+    ['full', 'in full'],
+    ['grey', 'as greys, for their contrast'],
+    ['protan', 'without red cones'],
+    ['deutan', 'without green cones'],
+    ['tritan', 'without blue cones'],
+  ] as const,
+  seeingSays: 'So that stripes are told apart by everybody.',
+  endsFrom: 'Ends are numbered',
+  sides: [
+    ['left', 'from the left'],
+    ['right', 'from the right'],
+  ] as const,
+  picksRun: 'Picks run',
+  ways2: [
+    ['down', 'downwards'],
+    ['up', 'upwards'],
+  ] as const,
+  threadingAt: 'The threading stands',
+  heights: [
+    ['above', 'above the cloth'],
+    ['below', 'below the cloth'],
+  ] as const,
+  treadlingAt: 'Tie-up and treadling stand',
+  sides2: [
+    ['right', 'on the right'],
+    ['left', 'on the left'],
+  ] as const,
+  fromBack: 'From the back',
+  alone: 'The drawdown alone',
+  toScale: 'Threads as thick as they are said to be',
+
+  // cell is the cell at the cursor, read aloud.
+  cell: ({ place, shaft, pressed, lifted, set, top, colour }: Cell): string => {
+    const end = place.end === undefined ? '' : `end ${place.end + 1}`
+    const pick = place.pick === undefined ? '' : `pick ${place.pick + 1}`
+    const dye = colour ? `, ${colour}` : ''
+    switch (place.part) {
+      case 'threading':
+        return `${end}, shaft ${place.shaft ?? ''}${set ? ', threaded' : `; the end is on ${shaft ? `shaft ${shaft}` : 'no shaft'}`}${dye}`
+      case 'ties':
+        return `treadle ${place.treadle ?? ''}, shaft ${place.shaft ?? ''}, ${set ? 'tied' : 'not tied'}`
+      case 'treadling':
+        return `${pick}, treadle ${place.treadle ?? ''}${set ? ', pressed' : `; pressed ${numbers(pressed ?? [])}`}${dye}`
+      case 'lifts':
+        return `${pick}, shaft ${place.shaft ?? ''}${set ? ', up' : `; up ${numbers(lifted ?? [])}`}${dye}`
+      case 'drawdown':
+        return `${end}, ${pick}, ${top ? 'warp' : 'weft'} on top, shaft ${shaft ?? ''}${dye}`
+      case 'warp-colours':
+        return `${end}${dye}`
+      case 'weft-colours':
+        return `${pick}${dye}`
+    }
+    return ''
+  },
+}
