@@ -97,6 +97,22 @@ function downOf({ rows, dots, top, bands, sight }: View, isPick: boolean, band: 
   return { y: band.y - top + from, h: dotAt(rows, row + 1, dots) - from }
 }
 
+// beside is the cell so many to the right and below of one, as it is drawn: what the arrows of
+// a keyboard lead to. It stays in its part.
+export function beside(view: View, place: Place, right: number, down: number): Place {
+  const [across, along] = ways[place.part]
+  return { ...place, ...(across && moved(view, place, across, right, true)), ...(along && moved(view, place, along, down, false)) }
+}
+
+function moved({ sight }: View, place: Place, way: Way, by: number, across: boolean): { [W in Way]?: number } {
+  const { extent, arrangement: a } = sight
+  const at = place[way] ?? 0
+  if (way === 'end') return { end: endAt(sight, clamp(columnOf(sight, at) + by, extent.ends)) }
+  if (way === 'pick') return { pick: pickAt(sight, clamp(rowOf(sight, at) + by, extent.picks)) }
+  const outwards = across ? !a.left : a.below
+  return { [way]: clamp(at - 1 + (outwards ? by : -by), across ? extent.across : extent.shafts) + 1 }
+}
+
 // Area is cells of a part: stretches of what is counted in it, from the first to before the
 // last; of what it does not say it is all.
 export type Area = { readonly part: Region; readonly ends?: Stretch; readonly picks?: Stretch; readonly shafts?: Stretch; readonly treadles?: Stretch }

@@ -87,16 +87,17 @@ export class Strip implements Lines {
   }
 
   // coloured paints threads with their thickness: the ends, over them the pick, and over it
-  // the ends again where they are on top.
+  // the ends again where they are on top, and over all the marks.
   private coloured(weft: number, kind: number): (up: boolean, end: number, at: number) => number {
     const { table, dyes } = this.drawn
     const below = kind & isThread ? weft : dyes.paper.pixel
     const marks = dyes.dots && (kind & isMark) !== 0
     return (up, end, at) => {
-      if (!(at & isThread)) return below
+      const marked = up && marks && (at & isMark) !== 0
+      if (!marked && !(at & isThread)) return below
       if (!up && kind & isThread) return weft
       const warp = dyeAt(dyes, table.warp.colours[end] ?? 0)
-      return up && marks && at & isMark ? warp.against : warp.pixel
+      return marked ? warp.against : warp.pixel
     }
   }
 }

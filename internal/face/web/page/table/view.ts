@@ -47,8 +47,15 @@ export function viewOf(sight: Sight, cell: number, left = 0, top = 0): View {
   const [cols, rows] = [arrangement.back ? reversed(ends) : ends, arrangement.upwards ? reversed(picks) : picks]
   const cloth = { w: dotAt(cols, cols.n, dots), h: dotAt(rows, rows.n, dots) }
   const bands = bandsOf(arrangement, extent, room, dots, cloth)
-  const at = (v: number, long: number, seen: number): number => within(Math.round(v), 0, long - seen)
+  const at = (v: number, long: number, seen: number): number => within(Math.round(v), 0, Math.max(long - seen, 0))
   return { sight, cell, dots, cols, rows, bands, left: at(left, cloth.w, bands.drawdown.w), top: at(top, cloth.h, bands.drawdown.h) }
+}
+
+// beginning is the view in which a draft is opened: the first end and the first pick, as they
+// are numbered, are in sight.
+export function beginning(sight: Sight, cell: number): View {
+  const { back, fromRight, upwards } = sight.arrangement
+  return viewOf(sight, cell, back !== fromRight ? Infinity : 0, upwards ? Infinity : 0)
 }
 
 export const movedTo = (view: View, left: number, top: number): View => viewOf(view.sight, view.cell, left, top)

@@ -33,13 +33,13 @@ export function someTable(random: () => number, ends: number, picks: number): Ta
     palette: ['#ffffff', '#25407c', '#9b2c24', '#8a6508'],
     warpColours: list(ends, 5),
     weftColours: list(picks, 5),
-    ...(random() < 0.5 && { warpThick: sizes(ends), weftThick: sizes(picks), warpApart: sizes(ends) }),
+    ...(random() < 0.5 && { warpThick: sizes(ends), weftThick: sizes(picks), warpApart: sizes(ends), weftApart: sizes(picks) }),
   }
   return tableOf(said) as Table
 }
 
-export function sightOf(table: Table, arrangement: Partial<Arrangement> = {}, room = { width: 640, height: 560, ratio: 1 }, toScale = false): Sight {
-  const extent = extentOf(table)
+export function sightOf(table: Table, arrangement: Partial<Arrangement> = {}, room = { width: 640, height: 560, ratio: 1 }, toScale = false, liftPlan = false): Sight {
+  const extent = extentOf(table, liftPlan)
   return { arrangement: { ...asPrinted, ...arrangement }, extent, room, sized: toScale ? scaled(table.warp, extent.ends, table.weft, extent.picks) : null }
 }
 

@@ -9,7 +9,7 @@ import { has, setAt } from '../table/sets'
 import { spliced } from '../table/splice'
 import { panned, viewOf, type View } from '../table/view'
 import { Canvas, inkOf, makeCanvas, Ticking } from './canvas'
-import { lookOf, sightOf, someTable, someView } from './drafted'
+import { lookOf, sightOf, tokens, someArrangement, someTable, someView } from './drafted'
 import { plainDot } from './plain'
 import { below, oneOf, seeded } from './seeded'
 
@@ -87,6 +87,50 @@ test('a change draws no tiles but those it touches, and the picture is the new o
   }
 })
 
+test('what is numbered anew is ruled anew, and what is dyed anew is drawn', () => {
+  const random = seeded(28)
+  for (const arrangement of [{ fromRight: true }, { upwards: true }, { back: true }, { back: true, fromRight: true }]) {
+    const base = someTable(random, 90, 90)
+    const picks = base.treadling.lo.length > 0 ? 'treadling' : 'lifts'
+    const sight = (of: Table): View => viewOf(sightOf(of, arrangement), 5)
+    const { canvas, painter } = painted(base, sight(base), lookOf('both'))
+    let table = base
+    for (const splices of [
+      { threading: { at: 90, remove: 0, put: [1, 1] } },
+      { [picks]: { at: 90, remove: 0, put: ['1', '1', '1'] } },
+      { 'warp-colours': { at: 5, remove: 2, put: [3, 1] } },
+      { 'weft-colours': { at: 5, remove: 2, put: [1, 3] } },
+      { palette: { at: 0, remove: 1, put: ['#4d6637'] } },
+    ]) {
+      table = spliced(table, { splices })
+      painter.show(table, sight(table), lookOf('both'))
+      painter.paint()
+      compare(canvas, table, sight(table), lookOf('both'))
+    }
+  }
+})
+
+test('the grid around the cloth is stronger after every fifth', () => {
+  const table = someTable(seeded(30), 40, 40)
+  for (const below of [false, true]) {
+    for (const left of [false, true]) {
+      const extent = { ends: 40, picks: 40, shafts: 16, across: 12, lifts: false }
+      const view = viewOf({ ...sightOf(table, { below, left }, { width: 1200, height: 1200, ratio: 1 }), extent }, 9)
+      const { canvas } = painted({ ...table, threading: new Uint8Array(40), shafts: 16 }, view, lookOf('marks'))
+      const { threading, ties } = view.bands
+      for (let n = 1; n < 12; n++) {
+        const line = pixelOf(colourOf(n % 5 === 0 ? tokens.strong : tokens.rule))
+        const shaft = rectOf(view, { part: 'threading', end: 0, shaft: n })!
+        const treadle = rectOf(view, { part: 'ties', treadle: n, shaft: 16 })!
+        const end = rectOf(view, { part: 'threading', end: n, shaft: 16 })!
+        assert.equal(canvas.at(threading!.x + 4, below ? shaft.y + shaft.h : shaft.y), line, `shaft ${n}`)
+        assert.equal(canvas.at(left ? treadle.x : treadle.x + treadle.w, ties!.y + (below ? ties!.h - 2 : 1)), line, `treadle ${n}`)
+        assert.equal(canvas.at(end.x, threading!.y + (below ? threading!.h - 2 : 1)), line, `end ${n}`)
+      }
+    }
+  }
+})
+
 test('draft after draft in one painter is as if each were the first', () => {
   const random = seeded(24)
   const first = someTable(random, 60, 60)
@@ -109,8 +153,8 @@ test('threading, treadling and lift plan have a filled cell for each thread, and
   let [cells, filled] = [0, 0]
   for (let round = 0; round < 30; round++) {
     const table = someTable(random, 40, 40)
-    const sight = { ...someView(random, table).sight, room: { width: 1100, height: 1000, ratio: 1 } }
-    const view = viewOf({ ...sight, arrangement: { ...sight.arrangement, alone: false } }, oneOf(random, [8, 12, 17]))
+    const sight = sightOf(table, { ...someArrangement(random), alone: false }, { width: 1100, height: 1000, ratio: 1 }, random() < 0.4, random() < 0.5)
+    const view = viewOf(sight, oneOf(random, [8, 12, 17]))
     const { canvas } = painted(table, view, look)
     const check = (place: Parameters<typeof rectOf>[1], want: boolean): void => {
       const rect = rectOf(view, place)

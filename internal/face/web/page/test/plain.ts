@@ -43,11 +43,9 @@ function crossing(table: Table, view: View, look: Look, end: number, pick: numbe
   const warp = thread(at.x, at.w, cols.thick?.[columnOf(sight, end)] ?? 1)
   const weft = thread(at.y, at.h, rows.thick?.[rowOf(sight, pick)] ?? 1)
   const dye = (i: number | undefined): Colour => seenAs(colourOf(table.palette[i ?? 0] ?? '#ffffff'), look.seeing)
-  if (warp && (up || !weft)) {
-    const own = dye(table.warp.colours[end])
-    const mark = look.cells === 'both' && up && weft && dots >= 6 && thread(at.x, at.w, 0.36, true) && thread(at.y, at.h, 0.36, true)
-    return mark ? against(own) : own
-  }
+  const own = dye(table.warp.colours[end])
+  if (look.cells === 'both' && up && dots >= 6 && thread(at.x, at.w, 0.36, true) && thread(at.y, at.h, 0.36, true)) return against(own)
+  if (warp && (up || !weft)) return own
   return weft ? dye(table.weft.colours[pick]) : colourOf(look.tokens.paper)
 }
 

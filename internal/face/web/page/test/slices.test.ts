@@ -50,6 +50,23 @@ test('what is not needed any more is not drawn', () => {
   assert.ok(painter.tiles.drawnCount <= 12, `${painter.tiles.drawnCount} were drawn`)
 })
 
+test('a change in the middle of a slice leaves nothing of what was', () => {
+  const random = seeded(36)
+  const [first, second] = [someTable(random, 60, 60), someTable(random, 60, 60)]
+  const [canvas, other] = [new Canvas(640, 560), new Canvas(640, 560)]
+  const clock = new Ticking(1)
+  const painter: Painter = new Painter(inkOf(canvas), clock, () => painter.paint(), makeCanvas)
+  for (const table of [first, second]) {
+    painter.show(table, viewOf(sightOf(table), 8), lookOf('marks'))
+    assert.ok(!painter.paint())
+  }
+  clock.goOn()
+  const fresh = new Painter(inkOf(other), new Ticking(0), () => {}, makeCanvas)
+  fresh.show(second, viewOf(sightOf(second), 8), lookOf('marks'))
+  fresh.paint()
+  assert.deepEqual(canvas.dots, other.dots)
+})
+
 test('work in slices gives what the work gives, and stops when told', () => {
   function* counted(n: number): Generator<void, number> {
     let sum = 0

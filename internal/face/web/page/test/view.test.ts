@@ -1,10 +1,10 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { dotAt, even, reversed, scaled, threadAt, threadsOver } from '../table/axis'
+import { scaled } from '../table/axis'
 import { asPrinted, meets, type Arrangement, type Extent, type Region } from '../table/bands'
-import { areaRect, nearest, placeAt, rectOf, type Place } from '../table/hit'
+import { areaRect, beside, nearest, placeAt, rectOf, type Place } from '../table/hit'
 import { broughtTo, endLabels, pickLabels, shaftLabels, shownIn, treadleLabels } from '../table/rulers'
-import { endNumber, endNumbered, fitting, jumpedTo, larger, leastCell, mostCell, panned, resighted, seen, smaller, viewOf, zoomedAt, type Sight, type View } from '../table/view'
+import { beginning, endNumber, endNumbered, fitting, jumpedTo, larger, leastCell, mostCell, panned, resighted, seen, smaller, viewOf, zoomedAt, type Sight, type View } from '../table/view'
 import { below, oneOf, seeded } from './seeded'
 
 const extent: Extent = { ends: 300, picks: 200, shafts: 8, across: 10, lifts: false }
@@ -210,33 +210,31 @@ test('a stroke that leaves its part goes on along its edge', () => {
   assert.equal(nearest(view, 'lifts', 0, 0), null)
 })
 
-test('threads to scale lie as far apart as they are, none too thin to be read', () => {
-  const [ends, picks] = scaled({ thick: Float64Array.of(300, 300, 900), apart: null }, 3, { thick: null, apart: null }, 2)
-  assert.deepEqual([...ends.edges!].map((e) => Math.round(e * 100)), [0, 60, 120, 300])
-  assert.deepEqual([...picks.edges!], [0, 1, 2])
-  const [fine] = scaled({ thick: Float64Array.of(1, 999), apart: Float64Array.of(0, 1998) }, 2, { thick: null, apart: null }, 0)
-  assert.equal(Math.round(fine.edges![1]! * 10), 3)
-  assert.equal(Math.round(fine.thick![1]! * 10), 5)
-  assert.equal(scaled({ thick: null, apart: null }, 4, { thick: null, apart: null }, 4)[0].edges, null)
+test('a draft opens at its first end and its first pick', () => {
+  for (const arrangement of arrangements) {
+    const view = beginning(sightOf(arrangement), 20)
+    const place = { part: 'drawdown', end: endNumbered(view.sight, 1), pick: 0 } as const
+    const rect = rectOf(view, place)!
+    assert.deepEqual(meets(rect, view.bands.drawdown), rect)
+  }
 })
 
-test('the thread at a dot is the one that is drawn there', () => {
-  const random = seeded(11)
-  for (let round = 0; round < 200; round++) {
-    const n = 1 + below(random, 50)
-    const [sized] = scaled({ thick: Float64Array.from({ length: n }, () => below(random, 5)), apart: null }, n, { thick: null, apart: null }, 0)
-    for (const axis of [even(n), sized, reversed(sized)]) {
-      const cell = 0.2 + random() * 30
-      const whole = dotAt(axis, n, cell)
-      for (let dot = 0; dot < whole; dot += 1 + below(random, 5)) {
-        const i = threadAt(axis, dot, cell)
-        assert.ok(dotAt(axis, i, cell) <= dot && dot < dotAt(axis, i + 1, cell), `${i} at ${dot}`)
-      }
-      let next = 0
-      for (let dot = 0; dot < whole && cell < 0.9; dot++) {
-        const [from, to] = threadsOver(axis, dot, dot + 1, cell)
-        assert.ok(from <= next && to > from && to <= n)
-        next = Math.max(next, to)
+test('arrows lead to the next cell as it is drawn, and no further than the part', () => {
+  const random = seeded(12)
+  for (const arrangement of arrangements) {
+    const view = viewOf(sightOf(arrangement), 9, random() * 2000, random() * 900)
+    for (let k = 0; k < 60; k++) {
+      const place = placeAt(view, random() * 900, random() * 700)
+      if (!place) continue
+      const at = rectOf(view, place)!
+      for (const [right, down] of [[1, 0], [-1, 0], [0, 1], [0, -1]] as const) {
+        const next = beside(view, place, right, down)
+        const there = rectOf(view, next)!
+        within(view, next)
+        const [dx, dy] = [there.x - at.x, there.y - at.y]
+        assert.ok((dx === 0 && dy === 0) || (Math.sign(dx) === right && Math.sign(dy) === down && Math.abs(dx) <= at.w && Math.abs(dy) <= at.h))
+        const [u, v] = [at.x + at.w / 2 + right * at.w, at.y + at.h / 2 + down * at.h]
+        if (placeAt(view, u, v)?.part === place.part) assert.deepEqual(next, placeAt(view, u, v))
       }
     }
   }
