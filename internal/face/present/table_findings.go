@@ -77,9 +77,29 @@ func reviewPairs(f review.Finding) []string {
 				text = words[n]
 			}
 		}
+		if numbers, is := value.(string); is && (name == "shafts" || name == "treadles") {
+			text, pairs = numbered(name, numbers), append(pairs, "{"+name+"-are}", areWords(name, numbers))
+		}
 		pairs = append(pairs, "{"+name+"}", text)
 	}
 	return pairs
+}
+
+// numbered names shafts or treadles that are given as 3+4: shafts 3 and 4.
+func numbered(name, numbers string) string {
+	list := strings.Split(numbers, "+")
+	if len(list) == 1 {
+		return strings.TrimSuffix(name, "s") + " " + numbers
+	}
+	last := len(list) - 1
+	return name + " " + strings.Join(list[:last], ", ") + " and " + list[last]
+}
+
+func areWords(name, numbers string) string {
+	if strings.Contains(numbers, "+") {
+		return numbered(name, numbers) + " are"
+	}
+	return numbered(name, numbers) + " is"
 }
 
 // reviewNames are the args that are one of a few.

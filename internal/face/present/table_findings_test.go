@@ -39,6 +39,12 @@ func TestReviewWords(t *testing.T) {
 	if len(reviewWords) != len(review.Topics()) || len(remedyWords) != len(review.RemedyTopics()) {
 		t.Error("there are words of no topic")
 	}
+	for _, test := range [][2]string{{"6", "treadle 6 is tied, and never pressed"}, {"5+6", "treadles 5 and 6 are tied, and never pressed"}, {"1+5+6", "treadles 1, 5 and 6 are tied, and never pressed"}} {
+		f := review.Finding{Topic: review.IdleTreadles, Args: problem.Args{"treadles": test[0]}}
+		if got := finding(f).Says; got != test[1] {
+			t.Errorf("%q, want %q", got, test[1])
+		}
+	}
 	for _, test := range []struct {
 		s    review.Span
 		want string

@@ -2,6 +2,7 @@ package web_test
 
 import (
 	"fmt"
+	"net/http"
 	"slices"
 	"testing"
 	"time"
@@ -18,14 +19,54 @@ func openTable(t *testing.T, r *real, path string) *browsing.Tab {
 	return tab
 }
 
-// The table of a draft of the shelf, at each width.
+// made puts a weave of the catalogue on the shelf and draws on it, and gives its number.
+func (r *real) made(name, weave string, values map[string]string, acts ...map[string]any) int {
+	r.t.Helper()
+	var added struct{ ID int }
+	if status := r.ask("POST", "/api/drafts/made", map[string]any{"window": "w", "name": name, "weave": weave, "values": values}, &added); status != http.StatusOK {
+		r.t.Fatal(name, status)
+	}
+	if len(acts) == 0 {
+		return added.ID
+	}
+	var drew drewIn
+	if status := r.ask("POST", tableURL(added.ID, ""), map[string]any{"base": 1, "window": "w", "acts": acts}, &drew); status != http.StatusOK {
+		r.t.Fatal(name, status, drew)
+	}
+	return added.ID
+}
+
+// rayed is what is drawn on a twill: colours, and threads out of their order, so that there
+// is something to tell.
+func rayed(ends int) []map[string]any {
+	colours := make([]int, ends)
+	for i := range colours {
+		colours[i] = i / 4 % 3
+	}
+	return []map[string]any{
+		{"do": "put", "part": "palette", "at": 0, "remove": 2, "put": []string{"#25407c", "#f3ecdc", "#9b2c24"}},
+		{"do": "put", "part": "warp-colours", "at": 0, "remove": ends, "put": colours},
+		{"do": "shafts", "number": 9},
+		{"do": "put", "part": "threading", "at": 2, "remove": 1, "put": []int{9}},
+	}
+}
+
+// Tables of drafts of several kinds, each with what there is to tell of it, at each width.
 func TestTablePage(t *testing.T) {
 	r := newReal(t)
-	id, _ := r.named("drafts", "Rosepath")
-	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
-	tab.Says("Nothing needs care")
-	tab.EachLook(t, "table")
-	tab.Quiet(t, false)
+	towels, _ := r.warpNamed("Galley towels")
+	for _, look := range []struct{ name, path, says string }{
+		{"table-twill", fmt.Sprintf("/drafts/%d/table", r.made("wind", "twill", nil, map[string]any{"do": "treadles", "number": 6}, map[string]any{"do": "put", "part": "ties", "at": 5, "remove": 1, "put": []string{"3"}})), "never pressed"},
+		{"table-point", fmt.Sprintf("/drafts/%d/table", r.made("tide", "point-twill", map[string]string{"over": "1/3/3/1", "runs": "3"}, rayed(14)...)), "worth knowing"},
+		{"table-double", fmt.Sprintf("/drafts/%d/table", r.made("hatches", "double-cloth-blocks", nil)), "Worth knowing"},
+		{"table-towels", fmt.Sprintf("/warps/%d/table", towels), "Worth knowing"},
+	} {
+		tab := openTable(t, r, look.path)
+		tab.Says(look.says)
+		tab.EachLook(t, look.name)
+		tab.Quiet(t, false)
+		tab.Close()
+	}
 }
 
 // spot is where a place of the table lies in the window.
@@ -87,7 +128,7 @@ func TestTableByKeys(t *testing.T) {
 	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
 	keyUntil(tab, "document.activeElement.classList.contains('draft-table')")
 	tab.Press(browsing.Home)
-	tab.Type("4321")
+	tab.Press("4321")
 	r.shaftsAre(id, 4, 3, 2, 1)
 	tab.Says("end 5, shaft 1")
 	tab.Press("p")
@@ -123,4 +164,42 @@ func TestTableByTouch(t *testing.T) {
 	tab.LiftFingers()
 	r.shaftsAre(id, 4, 3, 2, 1)
 	tab.Quiet(t, false)
+}
+
+// A change is looked at before it is made, a weave begun from, a number gone to, and another
+// window's stroke is met as such.
+func TestTableOfWholeDrafts(t *testing.T) {
+	r := newReal(t)
+	id, version := r.named("drafts", "Rosepath")
+	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
+	tab.Do("document.querySelector('.whole').open = true")
+	tab.Wait("document.querySelectorAll('#table-change option').length > 5 && document.querySelectorAll('#table-weave option').length > 5")
+	choose(tab, "table-change", "ends-times")
+	write(tab, "table-change-how", "many")
+	tab.Click("See how it would be")
+	tab.Says("cannot be made of this draft")
+	write(tab, "table-change-how", "2")
+	tab.Click("See how it would be")
+	tab.Wait("!!document.querySelector('.draft-table').spotOf({part: 'threading', end: 9, shaft: 1})")
+	var now present.TableJSON
+	if r.ask("GET", tableURL(id, ""), nil, &now); now.Version != version {
+		t.Errorf("looked at, and version %d became %d", version, now.Version)
+	}
+	tab.Click("Make it so")
+	tab.Says("16 ends")
+	write(tab, "go-number", "12")
+	tab.Click("End")
+	tab.Says("end 12, pick 1")
+	choose(tab, "table-weave", "waffle")
+	tab.Do("[...document.querySelectorAll('.whole button')].filter(b => b.innerText === 'Make it so')[1].click()")
+	tab.Wait("!document.querySelector('.title-row').innerText.includes('16 ends')")
+	tab.EachLook(t, "table-whole")
+	tab.ReachedByKeys(t)
+	r.ask("GET", tableURL(id, ""), nil, &now)
+	r.end() // so that the page does not hear of it
+	r.here("POST", tableURL(id, ""), map[string]any{"base": now.Version, "window": "w-other", "acts": []any{map[string]any{"do": "reverse", "part": "threading", "from": 0, "to": 3}}})
+	r.again()
+	tab.Drag(spot(tab, "{part: 'threading', end: 0, shaft: 3}"))
+	tab.Wait("!document.body.innerText.includes('sley is not answering')")
+	tab.Quiet(t, true)
 }

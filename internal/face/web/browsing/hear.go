@@ -14,15 +14,14 @@ type Complaint struct {
 	Network bool // an answer of 400 or above, or none, which a page may well expect
 }
 
-// hear notes every request; it must be quick.
+// hear notes every request, and what a trace has; it must be quick.
 func (b *Tab) hear(event any) {
-	sent, is := event.(*network.EventRequestWillBeSent)
-	if !is {
-		return
-	}
 	b.mu.Lock()
 	defer b.mu.Unlock()
-	b.requests = append(b.requests, sent.Request.URL)
+	if sent, is := event.(*network.EventRequestWillBeSent); is {
+		b.requests = append(b.requests, sent.Request.URL)
+	}
+	b.trace.hear(event)
 }
 
 // listen notes what the page complains of, until the window is closed.

@@ -31,6 +31,7 @@ type Tab struct {
 	mu       sync.Mutex
 	console  []Complaint
 	requests []string
+	trace    trace
 }
 
 // Open opens a window of 1440 by 900 and goes to an address. It is closed with the test.

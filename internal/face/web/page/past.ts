@@ -6,7 +6,7 @@ export type Past = { done: number[]; undone: number[]; at: Record<number, number
 export const noPast: Past = { done: [], undone: [], at: {} }
 
 // remembered is how many steps a window goes back.
-const remembered = 200
+const remembered = 10_000
 
 // changed: a new change ends what could be redone.
 export const changed = (past: Past, id: number, version: number): Past => ({

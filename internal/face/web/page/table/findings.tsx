@@ -56,7 +56,7 @@ function Mend({ of }: { of: Remedy }) {
     draw(of.acts)
   }
   return (
-    <button type="button" class="link" onClick={mend}>
+    <button type="button" class="link sentence" onClick={mend}>
       {of.says}
     </button>
   )

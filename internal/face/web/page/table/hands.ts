@@ -22,6 +22,7 @@ export class Hands {
   private from: Place | null = null // of a choice
   private panning = false
   private resting = 0
+  private frame = 0 // in which the stroke is shown next
 
   constructor(private readonly of: HTMLElement) {
     of.addEventListener('pointerdown', this.put)
@@ -81,7 +82,10 @@ export class Hands {
     if (!was) return
     const spots = event.getCoalescedEvents?.() ?? []
     for (const one of spots.length > 0 ? spots : [event]) this.go(event.pointerId, this.spot(one))
-    this.show()
+    this.frame ||= requestAnimationFrame(() => {
+      this.frame = 0
+      this.show()
+    })
   }
 
   private go(id: number, spot: Spot): void {

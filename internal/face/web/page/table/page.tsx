@@ -9,6 +9,7 @@ import { Canvas } from './canvas'
 import { picksOf } from './cloth'
 import { Findings } from './findings'
 import { Looks } from './looks'
+import { AddDye, Go, Whole } from './more'
 import { fixed, problems, setWhole, stale, table, waiting, whole } from './session'
 import { forget } from './sight'
 import { Dyes, More, Stretch, Tools } from './tools'
@@ -77,9 +78,12 @@ function Drawing() {
         <p id="table-keys" class="soft">
           {w.keys}
         </p>
+        <Go />
         <Dyes />
+        <AddDye />
         <More />
         <Stretch />
+        <Whole />
       </div>
       <div class="table-side">
         <Findings />

@@ -57,9 +57,9 @@ export async function readTable(id: number): Promise<boolean> {
   }
   if (answer.is === 'trouble') return fine
   if (!heard(answer)) return false
-  if (queue.length === 0 || known === null || answer.value.version > known.version) settle(answer.value)
+  if (known === null || answer.value.version > known.version || (queue.length === 0 && answer.value.version !== known.version)) settle(answer.value)
   void send()
-  await look()
+  if (lookedAt() !== looked) await look()
   return fine
 }
 
@@ -68,6 +68,7 @@ function begin(id: number): void {
   known = table.value = null
   problems.value = []
   findings.value = []
+  looked = ''
   stale.value = false
   whole.value = false
   queue = kept<Gesture[]>(`strokes-${id}`, [])
@@ -154,9 +155,13 @@ function answered(id: number, { fill: _, problems: told, ...changed }: Answered)
   problems.value = told
 }
 
-// One look at what there is to tell is on its way at a time.
+// One look at what there is to tell is on its way at a time; what was looked at last is not
+// looked at again.
 let looking = false
 let again = false
+let looked = ''
+
+const lookedAt = (): string => [of, known?.version, whole.value, use.value, start.value].join(' ')
 
 export async function look(): Promise<void> {
   if (looking) {
@@ -167,6 +172,7 @@ export async function look(): Promise<void> {
   do {
     again = false
     const id = of
+    looked = lookedAt()
     const answer = await ask<Looked>(`${address(id, '/findings')}&use=${use.value}&start=${start.value}`)
     if (answer.is === 'done' && id === of) {
       findings.value = answer.value.findings

@@ -83,7 +83,7 @@ export function Stretch() {
   const threads = !at.drawable.endsWith('colours')
   return (
     <div class="stretch" key={at.part}>
-      <h3>{w.stretch(at.drawable, at.from, at.to)}</h3>
+      <h2 class="lesser">{w.stretch(at.drawable, at.from, at.to)}</h2>
       <div class="buttons">
         <button type="button" class="plain" onClick={() => does({ do: 'reverse' })}>{w.reverse}</button>
         <button type="button" class="plain" onClick={() => does({ do: 'mirror' })}>{w.mirror}</button>

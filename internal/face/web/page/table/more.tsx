@@ -1,0 +1,159 @@
+import { useSignal } from '@preact/signals'
+import { ask } from '../ask'
+import { readWeaves, weaves } from '../drafts/catalogue'
+import { changes, type Change } from '../drafts/open'
+import { heard } from '../heard'
+import { Select, Text } from '../inputs'
+import type { Problem } from '../kinds'
+import { ProblemList } from '../problems'
+import { words } from '../words'
+import { picksOf } from './cloth'
+import { stretchOf } from './cursor'
+import { show } from './keys'
+import { type AnyAct, draw, fixed, table, tryOut } from './session'
+import { chosen, cursor, underway, view } from './sight'
+import { endNumbered } from './view'
+
+const w = words.table
+
+// Go brings an end or a pick of a number in sight.
+export function Go() {
+  const typed = useSignal('')
+  const go = (what: 'end' | 'pick'): void => {
+    const [of, now] = [table.value, view.value]
+    const n = Number.parseInt(typed.value, 10)
+    if (!of || !now || !(n >= 1)) return
+    const at = what === 'end' ? { end: Math.min(endNumbered(now.sight, n), of.threading.length - 1), pick: cursor.value?.pick ?? 0 } : { end: cursor.value?.end ?? 0, pick: Math.min(n, picksOf(of)) - 1 }
+    show({ part: 'drawdown', ...at })
+    document.querySelector<HTMLElement>('.draft-table')?.focus()
+  }
+  return (
+    <form
+      class="go-to"
+      onSubmit={(event) => {
+        event.preventDefault()
+        go('end')
+      }}
+    >
+      <label for="go-number">{w.goTo}</label>
+      <input id="go-number" type="text" inputMode="numeric" autocomplete="off" size={5} value={typed.value} onInput={(event) => (typed.value = event.currentTarget.value)} />
+      <button type="submit" class="plain">
+        {w.goEnd}
+      </button>
+      <button type="button" class="plain" onClick={() => go('pick')}>
+        {w.goPick}
+      </button>
+    </form>
+  )
+}
+
+async function readChanges(): Promise<void> {
+  if (changes.value.length > 0) return
+  const answer = await ask<Change[]>('/api/changes')
+  if (heard(answer)) changes.value = answer.value
+}
+
+// Whole is what is made of the whole draft: changes, each with a look at what it would be, and
+// weaves of the catalogue in its place or in the place of a stretch of its threading.
+export function Whole() {
+  return (
+    <details
+      class="whole"
+      onToggle={(event) => {
+        if (!event.currentTarget.open) return
+        void readChanges()
+        void readWeaves()
+      }}
+    >
+      <summary>{w.wholeDraft}</summary>
+      <Change1 />
+      <Begin />
+    </details>
+  )
+}
+
+// Try is acts that can be looked at before they are made.
+function Try({ acts }: { acts: () => AnyAct[] }) {
+  const wrong = useSignal<Problem[]>([])
+  const look = async (): Promise<void> => {
+    const got = await tryOut(acts())
+    wrong.value = Array.isArray(got) ? got : []
+    underway.value = got && !Array.isArray(got) ? got : null
+  }
+  const make = (): void => {
+    underway.value = null
+    wrong.value = []
+    draw(acts())
+  }
+  return (
+    <>
+      <p class="buttons">
+        <button type="button" class="plain" onClick={() => void look()}>
+          {w.lookAt}
+        </button>
+        {underway.value && (
+          <button type="button" class="plain" onClick={() => (underway.value = null)}>
+            {w.asItIs}
+          </button>
+        )}
+        <button type="button" class="plain" onClick={make}>
+          {w.make}
+        </button>
+      </p>
+      <ProblemList of={wrong.value} />
+    </>
+  )
+}
+
+function Change1() {
+  const name = useSignal('turned')
+  const value = useSignal('')
+  const now = changes.value.find((one) => one.name === name.value)
+  if (changes.value.length === 0 || fixed.value) return null
+  return (
+    <section>
+      <h2 class="lesser">{w.change}</h2>
+      <div class="fields">
+        <Select id="table-change" class="wide" label={w.changeWhat} value={name.value} choices={changes.value.map((one) => [one.name, one.says])} set={(to) => (name.value = to)} />
+        {now?.takes && <Text id="table-change-how" label={w.how} placeholder={now.takes} value={value.value} set={(to) => (value.value = to)} />}
+      </div>
+      <Try acts={() => [{ do: 'change', name: name.value, ...(now?.takes ? { value: value.value || now.takes } : {}) }]} />
+    </section>
+  )
+}
+
+function Begin() {
+  const weave = useSignal('')
+  const all = weaves.value
+  const at = stretchOf(chosen.value)
+  if (!all || all.length === 0 || fixed.value) return null
+  const picked = weave.value || (all[0]?.id ?? '')
+  const stretch = at?.part === 'threading' ? { from: at.from, to: at.to } : {}
+  return (
+    <section>
+      <h2 class="lesser">{w.begin}</h2>
+      <p class="soft">{at?.part === 'threading' ? w.beginStretch(at.from, at.to) : w.beginSays}</p>
+      <div class="fields">
+        <Select id="table-weave" class="wide" label={w.weave} value={picked} choices={all.map((one) => [one.id, one.name])} set={(to) => (weave.value = to)} />
+      </div>
+      <Try acts={() => [{ do: 'weave', weave: picked, values: {}, ...stretch }]} />
+    </section>
+  )
+}
+
+// Dye adds a colour, where colours are the draft's own.
+export function AddDye() {
+  const of = table.value
+  const hex = useSignal('#25407c')
+  if (!of || fixed.value || of.names.length > 0) return null
+  const n = of.palette.length
+  return (
+    <p class="buttons">
+      <label for="table-dye">{w.dye}</label>
+      <input id="table-dye" type="color" class="dye" value={hex.value} onInput={(event) => (hex.value = event.currentTarget.value)} />
+      <button type="button" class="plain" onClick={() => draw([{ do: 'put', part: 'palette', at: n, remove: 0, put: [hex.value] }], { palette: { at: n, remove: 0, put: [hex.value] } })}>
+        {w.addDye}
+      </button>
+    </p>
+  )
+}
