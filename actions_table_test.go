@@ -31,7 +31,7 @@ var actions = []action{
 	{does: "Weaves", command: "draft make", route: "GET /api/weaves", manual: "docs/catalogue.md"},
 	{does: "LookAtWeave", command: "draft make", route: "GET /api/weaves/{weave}", manual: "docs/catalogue.md"},
 	{does: "WriteBlocks", command: "draft blocks", manual: "docs/catalogue.md"},
-	{does: "SystemNames", command: "draft blocks", manual: "docs/catalogue.md"},
+	{does: "SystemNames", command: "draft blocks", route: "GET /api/blocks", manual: "docs/catalogue.md"},
 	{does: "FeetNames", because: completes},
 
 	// The book as a whole.

@@ -115,6 +115,20 @@ func (s *Server) draftChanges(w http.ResponseWriter, _ *http.Request) {
 	reply(w, http.StatusOK, out)
 }
 
+// systemJSON is a way to weave blocks.
+type systemJSON struct {
+	ID   string `json:"id"`
+	Name string `json:"name"`
+}
+
+func (s *Server) blockSystems(w http.ResponseWriter, _ *http.Request) {
+	out := []systemJSON{}
+	for _, id := range app.SystemNames() {
+		out = append(out, systemJSON{id, present.Catalogue(id).Name})
+	}
+	reply(w, http.StatusOK, out)
+}
+
 // reworkIn is a draft of the shelf that is to be changed.
 type reworkIn struct {
 	Base    int      `json:"base"`

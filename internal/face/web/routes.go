@@ -97,6 +97,7 @@ var routes = []route{
 	{"GET /api/weaves/{weave}/picture", "it drawn as handbooks print it", (*Server).weavePicture},
 	{"GET /api/weaves/{weave}/cloth", "the cloth that it makes", (*Server).weaveCloth},
 	{"POST /api/drafts/made", "puts a weave of the catalogue on the shelf", (*Server).weaveAdded},
+	{"GET /api/blocks", "the ways to weave blocks", (*Server).blockSystems},
 	{"GET /api/changes", "what can be made of a draft", (*Server).draftChanges},
 	{"POST /api/documents/{id}/change", "makes that of a draft of the shelf", (*Server).reworked},
 	{"GET /api/documents/{id}/table", "a draft, or a warp's, to be drawn on", (*Server).tableShown},

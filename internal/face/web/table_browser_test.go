@@ -193,7 +193,14 @@ func TestTableOfWholeDrafts(t *testing.T) {
 	choose(tab, "table-weave", "waffle")
 	tab.Do("[...document.querySelectorAll('.whole button')].filter(b => b.innerText === 'Make it so')[1].click()")
 	tab.Wait("!document.querySelector('.title-row').innerText.includes('16 ends')")
+	write(tab, "table-blocks", "A (B")
+	tab.Do("[...document.querySelectorAll('.whole button')].filter(b => b.innerText === 'See how it would be')[2].click()")
+	tab.Wait("!!document.querySelector('.whole .problem-list')")
 	tab.EachLook(t, "table-whole")
+	write(tab, "table-blocks", "A B A")
+	choose(tab, "table-feet", "none")
+	tab.Do("[...document.querySelectorAll('.whole button')].filter(b => b.innerText === 'Make it so')[2].click()")
+	tab.Says("a lift plan")
 	tab.ReachedByKeys(t)
 	r.ask("GET", tableURL(id, ""), nil, &now)
 	r.end() // so that the page does not hear of it
@@ -202,4 +209,41 @@ func TestTableOfWholeDrafts(t *testing.T) {
 	tab.Drag(spot(tab, "{part: 'threading', end: 0, shaft: 3}"))
 	tab.Wait("!document.body.innerText.includes('sley is not answering')")
 	tab.Quiet(t, true)
+}
+
+// What is drawn while the server is gone is seen, kept through a reload, and written down
+// when it is back.
+func TestTableOutlastsTheServer(t *testing.T) {
+	r := newReal(t)
+	id, _ := r.named("drafts", "Rosepath")
+	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
+	r.end()
+	tab.Drag(spot(tab, "{part: 'threading', end: 0, shaft: 4}"))
+	tab.Drag(spot(tab, "{part: 'threading', end: 1, shaft: 4}"))
+	tab.Says("sley is not answering")
+	tab.Says("2 strokes")
+	r.again()
+	r.shaftsAre(id, 4, 4)
+	tab.Wait("!document.body.innerText.includes('sley is not answering')")
+	tab.Quiet(t, true)
+}
+
+// Two windows at one draft: each sees what the other draws, and a stroke upon what is no
+// longer there is not made, and said.
+func TestTwoTablesOfOneDraft(t *testing.T) {
+	r := newReal(t)
+	id, version := r.named("drafts", "Rosepath")
+	path := fmt.Sprintf("/drafts/%d/table", id)
+	one, two := openTable(t, r, path), openTable(t, r, path)
+	one.Drag(spot(one, "{part: 'threading', end: 0, shaft: 4}"))
+	r.shaftsAre(id, 4)
+	two.Click("Choose")
+	two.Drag(spot(two, "{part: 'threading', end: 0, shaft: 1}"))
+	two.Wait("document.querySelector('.draft-table').innerText.includes('the end is on shaft 4')")
+	late := map[string]any{"base": version, "window": "w-late", "acts": []any{map[string]any{"do": "put", "part": "threading", "at": 0, "remove": 1, "put": []int{2}}}}
+	if status := r.ask("POST", tableURL(id, ""), late, nil); status != http.StatusConflict {
+		t.Errorf("a stroke upon what was there before: %d", status)
+	}
+	one.Quiet(t, false)
+	two.Quiet(t, false)
 }

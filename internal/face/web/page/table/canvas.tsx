@@ -1,27 +1,18 @@
 import { effect } from '@preact/signals'
 import { useEffect, useRef } from 'preact/hooks'
 import { words } from '../words'
+import { clock } from './clock'
 import { cellOf } from './cursor'
 import { Hands } from './hands'
 import { type Place, rectOf } from './hit'
 import { onKey } from './keys'
+import { lookNow } from './look_now'
 import { Painter } from './paint'
 import { table } from './session'
-import { arrangement, cells, chosen, cursor, found, keepSight, room, seeing, shownTable, tokensOf, view } from './sight'
-import type { Clock } from './slices'
+import { arrangement, cells, chosen, cursor, found, keepSight, room, seeing, shownTable, view } from './sight'
 import type { Ink } from './surface'
 
 const w = words.table
-
-// clock puts work off into tasks of their own, which a browser does not slow down.
-const clock: Clock = {
-  now: () => performance.now(),
-  later: (work) => {
-    const channel = new MessageChannel()
-    channel.port1.onmessage = work
-    channel.port2.postMessage(0)
-  },
-}
 
 // Canvas is the draft itself: the drawing, above it what is pointed out, and what is said of
 // the place where the keyboard is.
@@ -103,21 +94,10 @@ const touch = (): unknown[] => [shownTable.value, view.value, cells.value, seein
 function paint(painter: Painter, over: Ink, box: HTMLElement): void {
   const [of, now] = [shownTable.peek(), view.peek()]
   if (!of || !now) return
-  const tokens = tokensOf(box)
-  painter.show(of, now, lookOf(tokens))
+  painter.show(of, now, lookNow(box))
   painter.paint()
   const fill = of.fill && [...(of.fill.threading[1] > 0 ? [{ part: 'threading' as const, ends: of.fill.threading }] : []), ...(of.fill.picks[1] > 0 ? [{ part: of.treadling.lo.length > 0 ? ('treadling' as const) : ('lifts' as const), picks: of.fill.picks }] : [])]
   painter.point(over, { chosen: chosen.peek() ? [chosen.peek() as never] : [], found: found.peek(), fill: fill ?? [], cursor: document.activeElement === box ? cursor.peek() : null })
-}
-
-// lookOf is the same object as long as nothing of it changes: the painter then moves only.
-let last = { key: '', look: null as ReturnType<typeof made> | null }
-const made = (tokens: ReturnType<typeof tokensOf>) => ({ cells: cells.peek(), seeing: seeing.peek(), tokens })
-function lookOf(tokens: ReturnType<typeof tokensOf>): ReturnType<typeof made> {
-  const now = made(tokens)
-  const key = JSON.stringify(now)
-  if (key !== last.key || !last.look) last = { key, look: now }
-  return last.look as ReturnType<typeof made>
 }
 
 function measure(box: HTMLElement, canvases: HTMLCanvasElement[]): void {

@@ -1,4 +1,4 @@
-import { useSignal } from '@preact/signals'
+import { signal, useSignal } from '@preact/signals'
 import { ask } from '../ask'
 import { readWeaves, weaves } from '../drafts/catalogue'
 import { changes, type Change } from '../drafts/open'
@@ -53,6 +53,15 @@ async function readChanges(): Promise<void> {
   if (heard(answer)) changes.value = answer.value
 }
 
+type System = { id: string; name: string }
+const systems = signal<System[]>([])
+
+async function readSystems(): Promise<void> {
+  if (systems.value.length > 0) return
+  const answer = await ask<System[]>('/api/blocks')
+  if (heard(answer)) systems.value = answer.value
+}
+
 // Whole is what is made of the whole draft: changes, each with a look at what it would be, and
 // weaves of the catalogue in its place or in the place of a stretch of its threading.
 export function Whole() {
@@ -63,11 +72,13 @@ export function Whole() {
         if (!event.currentTarget.open) return
         void readChanges()
         void readWeaves()
+        void readSystems()
       }}
     >
       <summary>{w.wholeDraft}</summary>
       <Change1 />
       <Begin />
+      <Blocks />
     </details>
   )
 }
@@ -137,6 +148,33 @@ function Begin() {
         <Select id="table-weave" class="wide" label={w.weave} value={picked} choices={all.map((one) => [one.id, one.name])} set={(to) => (weave.value = to)} />
       </div>
       <Try acts={() => [{ do: 'weave', weave: picked, values: {}, ...stretch }]} />
+    </section>
+  )
+}
+
+// Blocks writes a profile out into threads.
+function Blocks() {
+  const system = useSignal('')
+  const threading = useSignal('')
+  const treadling = useSignal('')
+  const feet = useSignal('one')
+  const all = systems.value
+  const at = stretchOf(chosen.value)
+  if (all.length === 0 || fixed.value) return null
+  const picked = system.value || (all[0]?.id ?? '')
+  const stretch = at?.part === 'threading' ? { from: at.from, to: at.to } : {}
+  const more = treadling.value.trim() ? { treadling: treadling.value } : {}
+  return (
+    <section>
+      <h2 class="lesser">{w.blocks}</h2>
+      <p class="soft">{w.blocksSays}</p>
+      <div class="fields">
+        <Select id="table-system" label={w.system} value={picked} choices={all.map((one) => [one.id, one.name])} set={(to) => (system.value = to)} />
+        <Select id="table-feet" label={w.feet} value={feet.value} choices={w.feetChoices} set={(to) => (feet.value = to)} />
+        <Text id="table-blocks" label={w.blocksAcross} placeholder="A B C B" value={threading.value} set={(to) => (threading.value = to)} />
+        <Text id="table-blocks-along" label={w.blocksAlong} hint={w.blocksAlongSays} value={treadling.value} set={(to) => (treadling.value = to)} />
+      </div>
+      <Try acts={() => [{ do: 'blocks', system: picked, threading: threading.value, feet: feet.value, ...more, ...stretch }]} />
     </section>
   )
 }

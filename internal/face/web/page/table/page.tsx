@@ -8,8 +8,10 @@ import { words } from '../words'
 import { Canvas } from './canvas'
 import { picksOf } from './cloth'
 import { Findings } from './findings'
+import { TakeAlong } from './keep_picture'
 import { Looks } from './looks'
 import { AddDye, Go, Whole } from './more'
+import { Overview } from './overview'
 import { fixed, problems, setWhole, stale, table, waiting, whole } from './session'
 import { forget } from './sight'
 import { Dyes, More, Stretch, Tools } from './tools'
@@ -86,8 +88,10 @@ function Drawing() {
         <Whole />
       </div>
       <div class="table-side">
+        <Overview />
         <Findings />
         <Looks />
+        <TakeAlong />
       </div>
     </div>
   )

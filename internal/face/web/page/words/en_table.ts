@@ -81,6 +81,18 @@ export const table = {
   beginSays: 'The weave takes the place of the whole draft. Undo brings that back.',
   beginStretch: (from: number, to: number) => `Its threading takes the place of ends ${from + 1} to ${to}.`,
   weave: 'Weave',
+  blocks: 'Write a profile out in blocks',
+  blocksSays: 'Letters are blocks, A the first: sley writes each out into the ends that the weave needs. In a chosen stretch of the threading only its ends are put.',
+  system: 'Woven as',
+  feet: 'Lifts',
+  feetChoices: [
+    ['one', 'a treadle for each'],
+    ['two', 'by both feet'],
+    ['none', 'a lift plan'],
+  ] as const,
+  blocksAcross: 'Blocks across the warp',
+  blocksAlong: 'Blocks along the weft',
+  blocksAlongSays: 'left out: as drawn in',
   dye: 'Another colour',
   addDye: 'Add it',
 
@@ -95,6 +107,13 @@ export const table = {
   nothing: 'Nothing needs care.',
   many: (n: number) => `${counted(n, 'thing', 'things')} worth knowing.`,
   goThere: 'Go there',
+
+  overview: 'All of it',
+  take: 'Take it along',
+  forms: { wif: 'Interchange text', svg: 'Drawing', png: 'Picture', pdf: 'On paper' },
+  copySeen: 'Copy what is seen as a picture',
+  copied: 'The picture is copied.',
+  notCopied: 'The browser did not let the picture be copied. Take it along as a file.',
 
   looks: 'How it is drawn',
   cells: 'Cells',
