@@ -9,7 +9,7 @@ export type Clock = {
 
 // budget is how long a slice goes on, in ms. With what a frame has to do besides, no task
 // takes longer than 16 ms.
-export const budget = 8
+export const budget = 5
 
 // inSlices does work whose steps are short, a slice now and the others later, and gives what
 // comes of it to done. What it returns stops it.
