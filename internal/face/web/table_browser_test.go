@@ -15,9 +15,19 @@ import (
 func openTable(t *testing.T, r *real, path string) *browsing.Tab {
 	t.Helper()
 	tab := openAt(t, r, path, "!!document.querySelector('.draft-table')")
-	tab.Wait("!!document.querySelector('.draft-table').spotOf?.({part: 'drawdown', end: 0, pick: 0})")
+	tab.Wait(drawnTable)
+	tab.Do(tableSettled)
 	return tab
 }
+
+// tableSettled waits until nothing of the page moves any more: type that comes late moves all that
+// stands below it, and a pointer would then fall on something else.
+const tableSettled = `await document.fonts.ready;
+	const box = () => JSON.stringify(document.querySelector(".draft-table").getBoundingClientRect());
+	for (let was = "", still = 0; still < 6; was = box()) {
+		await new Promise(done => setTimeout(done, 50));
+		still = was === box() ? still + 1 : 0;
+	}`
 
 // made puts a weave of the catalogue on the shelf and draws on it, and gives its number.
 func (r *real) made(name, weave string, values map[string]string, acts ...map[string]any) int {
