@@ -11,6 +11,7 @@ import (
 	"sley/internal/engine/reckon"
 	"sley/internal/trade/draft"
 	"sley/internal/trade/order"
+	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/record"
 	"sley/internal/trade/warp"
@@ -55,15 +56,21 @@ func (s *Studio) Pictured(ctx context.Context, id record.ID, changes []string) (
 	return out, err
 }
 
-// drawable reckons a warp with all that is drawn of it; nil where the plan has errors.
-func (b *body) drawable() *reckon.Result {
+// adopted reads the plan of a warp, with its draft.
+func (b *body) adopted() (*warp.Plan, *problem.List, error) {
 	tree, err := b.plan()
 	if err != nil {
-		return nil
+		return nil, nil, err
 	}
 	plan, list := tree.Plan("")
 	Source{Beside: b.beside}.adopt(plan, list)
-	if list.Failed() {
+	return plan, list, nil
+}
+
+// drawable reckons a warp with all that is drawn of it; nil where the plan has errors.
+func (b *body) drawable() *reckon.Result {
+	plan, list, err := b.adopted()
+	if err != nil || list.Failed() {
 		return nil
 	}
 	return reckon.Solve(plan, reckon.Options{Tape: true})

@@ -128,21 +128,19 @@ func colourOfEach(t *draft.Threads, n, palette int) []int {
 
 // warpTable is the draft of a warp.
 func (b *body) warpTable(whole bool) (*Table, *problem.List) {
-	if b.WIF != nil && !whole {
+	switch {
+	case whole:
+		return b.wholeTable()
+	case b.WIF != nil:
 		t, list := b.shelfTable()
 		if t != nil {
 			b.onLoomOf(t)
 		}
 		return t, list
 	}
-	tree, err := b.plan()
+	plan, list, err := b.adopted()
 	if err != nil {
 		return nil, unread("", err)
-	}
-	plan, list := tree.Plan("")
-	Source{Beside: b.beside}.adopt(plan, list)
-	if whole {
-		return b.wholeTable()
 	}
 	t := &Table{Draft: &draft.Draft{Shed: plan.Loom.Shed, Shafts: max(1, plan.Shafts(), plan.Loom.Shafts), Ties: plan.Ties()}}
 	t.Draft.Treadles = len(t.Draft.Ties)
