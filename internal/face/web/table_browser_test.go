@@ -100,6 +100,38 @@ func (r *real) shaftsAre(id int, want ...int) {
 	r.t.Fatalf("the threading is %v, want %v", now.Threading, want)
 }
 
+// Lines, single cells, choices and colours by mouse, each one version that undo takes back.
+func TestTableByMouse(t *testing.T) {
+	r := newReal(t)
+	id, version := r.named("drafts", "Rosepath")
+	var was, now present.TableJSON
+	r.ask("GET", tableURL(id, ""), nil, &was)
+	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
+	tab.Drag(spot(tab, "{part: 'threading', end: 0, shaft: 4}"), spot(tab, "{part: 'threading', end: 3, shaft: 1}"))
+	r.shaftsAre(id, 4, 3, 2, 1)
+	tab.Drag(spot(tab, "{part: 'ties', treadle: 1, shaft: 3}"))
+	tab.Wait("document.querySelector('.standing').innerText === 'saved'")
+	tab.Drag(spot(tab, "{part: 'treadling', pick: 0, treadle: 2}"))
+	tab.Click("Choose")
+	tab.Drag(spot(tab, "{part: 'threading', end: 0, shaft: 2}"), spot(tab, "{part: 'threading', end: 3, shaft: 2}"))
+	tab.Says("Ends 1 to 4")
+	tab.Click("Reverse")
+	r.shaftsAre(id, 1, 2, 3, 4)
+	tab.Wait("document.querySelector('.standing').innerText === 'saved'")
+	tab.Click("Undo")
+	r.shaftsAre(id, 4, 3, 2, 1)
+	for range 3 {
+		tab.Wait("!document.querySelector('.steps button').ariaDisabled || document.querySelector('.steps button').ariaDisabled === 'false'")
+		tab.Click("Undo")
+	}
+	r.shaftsAre(id, was.Threading...)
+	r.ask("GET", tableURL(id, ""), nil, &now)
+	if !slices.Equal(now.Ties, was.Ties) || !slices.Equal(now.Treadling, was.Treadling) || now.Version <= version {
+		t.Errorf("undone: %+v", now)
+	}
+	tab.Quiet(t, false)
+}
+
 // Figures, marks, choices and parts by keys alone.
 func TestTableByKeys(t *testing.T) {
 	r := newReal(t)

@@ -6,7 +6,7 @@ import { heard, stand } from './heard'
 import type { Answer, Json, Saved } from './kinds'
 import * as steps from './past'
 import { refresh, refreshSoon } from './refresh'
-import { edits, past, said, setEdit, stepping } from './state'
+import { edits, past, said, setEdit, stepping, strokes } from './state'
 import { windowId } from './window'
 import { words } from './words'
 
@@ -138,7 +138,7 @@ export async function step(way: 'undo' | 'redo'): Promise<void> {
   const own = await windowId // a copy forgets the original's past by then
   const id = way === 'undo' ? steps.lastDone(past.value) : steps.lastUndone(past.value)
   if (id === undefined || stepping.value) return
-  if (edits.value[id]) {
+  if (edits.value[id] || strokes.value > 0) {
     said.value = words.finishFirst(nameOf(id)) // a step must not take what is being typed
     return
   }

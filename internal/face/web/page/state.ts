@@ -23,6 +23,7 @@ for (const edit of Object.values(edits.value)) {
 }
 export const past = signal<Past>(kept('past', noPast))
 export const stepping = signal(false) // an undo or redo is on its way
+export const strokes = signal(0) // on a draft's table, not answered yet
 
 edits.subscribe((value) => keep('edits-2', value))
 past.subscribe((value) => keep('past', value))
@@ -38,6 +39,6 @@ export type Standing = 'saved' | 'saving' | 'unsaved' | 'away' | 'closed'
 export const standing = computed<Standing>(() => {
   if (line.value !== 'up') return line.value === 'gone' ? 'away' : 'closed'
   const open = Object.values(edits.value)
-  if (stepping.value || open.some((e) => e.state === 'saving')) return 'saving'
+  if (stepping.value || strokes.value > 0 || open.some((e) => e.state === 'saving')) return 'saving'
   return open.some((e) => e.state === 'waiting' || !unchanged(e)) ? 'unsaved' : 'saved'
 })

@@ -4,6 +4,7 @@ import type { Kind } from '../document'
 import { Link } from '../link'
 import type { Place } from '../place'
 import { ProblemList } from '../problems'
+import { strokes } from '../state'
 import { words } from '../words'
 import { Canvas } from './canvas'
 import { picksOf } from './cloth'
@@ -12,7 +13,7 @@ import { TakeAlong } from './keep_picture'
 import { Looks } from './looks'
 import { AddDye, Go, Whole } from './more'
 import { Overview } from './overview'
-import { fixed, problems, setWhole, stale, table, waiting, whole } from './session'
+import { fixed, problems, setWhole, stale, table, whole } from './session'
 import { forget } from './sight'
 import { Dyes, More, Stretch, Tools } from './tools'
 
@@ -64,7 +65,7 @@ function Standing({ warp }: { warp: boolean }) {
         </p>
       )}
       <div role="status">
-        {waiting.value > 1 && <p class="soft">{w.waiting(waiting.value)}</p>}
+        {strokes.value > 1 && <p class="soft">{w.waiting(strokes.value)}</p>}
         <ProblemList of={problems.value} />
       </div>
     </>

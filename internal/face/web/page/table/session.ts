@@ -5,7 +5,7 @@ import { heard } from '../heard'
 import { keep, kept } from '../keep'
 import type { Problem } from '../kinds'
 import * as steps from '../past'
-import { past } from '../state'
+import { past, strokes } from '../state'
 import { windowId } from '../window'
 import { type Table, tableOf, type TableSaid } from './cloth'
 import { type Changed, spliced, type Splices } from './splice'
@@ -36,7 +36,6 @@ export const uses = signal<string[]>([])
 export const use = signal('')
 export const start = signal('')
 export const stale = signal(false) // another window drew; the last strokes were not made
-export const waiting = signal(0) // strokes that are not answered yet
 
 let of = 0
 let known: Table | null = null // as the server has it
@@ -57,7 +56,7 @@ export async function readTable(id: number): Promise<boolean> {
   }
   if (answer.is === 'trouble') return fine
   if (!heard(answer)) return false
-  if (known === null || answer.value.version > known.version || (queue.length === 0 && answer.value.version !== known.version)) settle(answer.value)
+  if (known === null || answer.value.version > known.version) settle(answer.value) // an earlier one comes late
   void send()
   if (lookedAt() !== looked) await look()
   return fine
@@ -72,7 +71,7 @@ function begin(id: number): void {
   stale.value = false
   whole.value = false
   queue = kept<Gesture[]>(`strokes-${id}`, [])
-  waiting.value = queue.length
+  strokes.value = queue.length
 }
 
 function settle(said: Said): void {
@@ -107,7 +106,7 @@ export function draw(acts: readonly AnyAct[], splices: Splices = {}): void {
 }
 
 function remember(): void {
-  waiting.value = queue.length
+  strokes.value = queue.length
   keep(`strokes-${of}`, queue)
 }
 
