@@ -2,7 +2,7 @@ package app
 
 import (
 	"slices"
-	"strconv"
+	"strings"
 
 	"sley/internal/edge/planfile"
 	"sley/internal/trade/draft"
@@ -148,15 +148,12 @@ func (p *planned) set(path, text string) {
 	mustSet(p.tree, path, planfile.TextValue(text))
 }
 
+// shaftsText is a tie as a plan writes it.
 func shaftsText(set draft.Set) string {
-	text := ""
-	for i, n := range set.List() {
-		if i > 0 {
-			text += " "
-		}
-		text += strconv.Itoa(n)
+	if set == 0 {
+		return ""
 	}
-	return text
+	return strings.ReplaceAll(set.String(), "+", " ")
 }
 
 // spelt writes an order of which a stretch fills.

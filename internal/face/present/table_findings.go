@@ -42,10 +42,10 @@ func Findings(l *app.Looked) []FindingJSON {
 }
 
 func finding(f review.Finding) FindingJSON {
-	w := reviewWords[f.Topic]
+	w, pairs := reviewWords[f.Topic], reviewPairs(f)
 	out := FindingJSON{
-		Topic: string(f.Topic), Severity: string(f.Severity), Says: fillIn(w.wrong, reviewPairs(f)...),
-		Means: fillIn(w.why, reviewPairs(f)...), Place: placeJSON(f.Place), Remedies: []RemedyJSON{},
+		Topic: string(f.Topic), Severity: string(f.Severity), Says: fillIn(w.wrong, pairs...),
+		Means: fillIn(w.why, pairs...), Place: placeJSON(f.Place), Remedies: []RemedyJSON{},
 	}
 	for _, m := range f.Remedies {
 		out.Remedies = append(out.Remedies, RemedyJSON{remedySays(m), app.RemedyActs(m), len(m.Swap) > 0})

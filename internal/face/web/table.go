@@ -7,15 +7,12 @@ import (
 
 	"sley/internal/app"
 	"sley/internal/face/present"
+	"sley/internal/trade/record"
 )
 
 // tableShown answers a draft that is drawn on: as it is written down, or whole.
 func (s *Server) tableShown(w http.ResponseWriter, r *http.Request) {
-	id, ok := idOf(w, r)
-	if !ok {
-		return
-	}
-	whole, ok := wholeOf(w, r)
+	id, whole, ok := tableAsked(w, r)
 	if !ok {
 		return
 	}
@@ -30,16 +27,19 @@ func (s *Server) tableShown(w http.ResponseWriter, r *http.Request) {
 	}
 }
 
-// wholeOf reads ?as=: written, or whole.
-func wholeOf(w http.ResponseWriter, r *http.Request) (whole, ok bool) {
+// tableAsked reads which table is asked for: a document, and ?as=: written, or whole.
+func tableAsked(w http.ResponseWriter, r *http.Request) (id record.ID, whole, ok bool) {
+	if id, ok = idOf(w, r); !ok {
+		return id, false, false
+	}
 	switch r.URL.Query().Get("as") {
 	case "", "written":
-		return false, true
+		return id, false, true
 	case "whole":
-		return true, true
+		return id, true, true
 	}
 	refuse(w, http.StatusBadRequest, "request.query")
-	return false, false
+	return id, false, false
 }
 
 // drawIn is one gesture on a table.
@@ -63,11 +63,7 @@ type drewJSON struct {
 
 // tableDrawn makes a gesture on a table, or says what would come of it.
 func (s *Server) tableDrawn(w http.ResponseWriter, r *http.Request) {
-	id, ok := idOf(w, r)
-	if !ok {
-		return
-	}
-	whole, ok := wholeOf(w, r)
+	id, whole, ok := tableAsked(w, r)
 	var in drawIn
 	if !ok || !asked(w, r, &in) {
 		return
@@ -99,11 +95,7 @@ type lookedJSON struct {
 
 // tableLookedOver answers what there is to tell of a draft before it is woven.
 func (s *Server) tableLookedOver(w http.ResponseWriter, r *http.Request) {
-	id, ok := idOf(w, r)
-	if !ok {
-		return
-	}
-	whole, ok := wholeOf(w, r)
+	id, whole, ok := tableAsked(w, r)
 	if !ok {
 		return
 	}

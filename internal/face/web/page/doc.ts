@@ -1,10 +1,10 @@
-import { computed, type ReadonlySignal, signal } from '@preact/signals'
+import { computed, signal } from '@preact/signals'
 import { askDoc, askReckoning } from './ask'
 import { settings } from './edit'
 import { heard } from './heard'
 import type { Json } from './kinds'
 import type { Doc, Find, Reckoning } from './kinds_doc'
-import { shared } from './same'
+import { perPath, shared } from './same'
 import { here } from './place'
 import { edits } from './state'
 import { inPlace } from './reckoned'
@@ -52,16 +52,8 @@ function begin(id: number): void {
 // edit is what is typed at the open document and not in the book yet.
 export const edit = computed(() => (doc.value ? edits.value[doc.value.id] : undefined))
 
-// A part of the page that shows what stands at one path is drawn again when that changes,
-// not with every key in any field.
-const values = new Map<string, ReadonlySignal<Json | undefined>>()
-
 // valueAt is what stands at a path, with what is being typed over it.
-export function valueAt(path: string): Json | undefined {
-  const known = values.get(path) ?? computed(() => foundAt(path))
-  values.set(path, known)
-  return known.value
-}
+export const valueAt = perPath(foundAt)
 
 function foundAt(path: string): Json | undefined {
   const typed = edit.value?.value

@@ -1,11 +1,10 @@
 import type { ComponentChildren } from 'preact'
-import { computed, type ReadonlySignal } from '@preact/signals'
 import { put, save } from './deeds'
 import { doc, edit, numbers, valueAt } from './doc'
 import type { TermName } from './guide/prose'
 import type { Json, Problem } from './kinds'
 import { Problems } from './problems'
-import { shared } from './same'
+import { perPath } from './same'
 import { Label, Term } from './term'
 import { termAt } from './term_at'
 import { at, isTable, textOf } from './tree'
@@ -32,19 +31,8 @@ export function setNow(path: string, value: Json): void {
   void save(doc.value.id)
 }
 
-const wrongs = new Map<string, ReadonlySignal<Problem[]>>()
-
-// problemsAt are what is wrong at a path, or below it. They are the same list as long as
-// they say the same.
-export function problemsAt(path: string): Problem[] {
-  let known = wrongs.get(path)
-  if (!known) {
-    let last: Problem[] = []
-    known = computed(() => (last = shared(last, wrongAt(path))))
-    wrongs.set(path, known)
-  }
-  return known.value
-}
+// problemsAt are what is wrong at a path, or below it.
+export const problemsAt = perPath(wrongAt)
 
 function wrongAt(path: string): Problem[] {
   const below = (p: Problem) => p.path === path || p.path.startsWith(`${path}.`) || p.path.startsWith(`${path}[`)

@@ -1,5 +1,5 @@
 import { endsOf, onTop, picksOf, type Table } from './cloth'
-import type { Area, Place } from './hit'
+import { type Area, type Place, type Way, ways } from './hit'
 import { isTreadled } from './lifts'
 import { has, numbersOf, setAt } from './sets'
 import type { Part } from './splice'
@@ -11,20 +11,9 @@ export type Drawable = 'threading' | 'ties' | 'treadling' | 'lifts' | 'drawdown'
 // partsOf are the parts of a draft that a cursor can be in, in the order that it goes through.
 export const partsOf = (table: Table): Drawable[] => ['threading', ...(isTreadled(table) ? (['ties', 'treadling'] as const) : (['lifts'] as const)), 'drawdown', 'warp-colours', 'weft-colours']
 
-type Way = 'end' | 'pick' | 'shaft' | 'treadle'
+const drawables: readonly string[] = ['threading', 'ties', 'treadling', 'lifts', 'drawdown', 'warp-colours', 'weft-colours'] satisfies Drawable[]
 
-// waysOf are what arrows move along: across, and down.
-export const waysOf: Record<Drawable, [Way | null, Way | null]> = {
-  threading: ['end', 'shaft'],
-  ties: ['treadle', 'shaft'],
-  treadling: ['treadle', 'pick'],
-  lifts: ['shaft', 'pick'],
-  drawdown: ['end', 'pick'],
-  'warp-colours': ['end', null],
-  'weft-colours': [null, 'pick'],
-}
-
-export const isDrawable = (part: string): part is Drawable => part in waysOf
+export const isDrawable = (part: string): part is Drawable => drawables.includes(part)
 
 // limits are the first and the last of a way.
 export function limits(table: Table, way: Way): [number, number] {
@@ -46,14 +35,14 @@ const within = (v: number, [least, most]: [number, number]): number => Math.max(
 export function first(table: Table, part: Drawable, from: Place | null = null): Place {
   const out: Place & { [W in Way]?: number } = { part }
   const made: { part: Drawable } & { [W in Way]?: number } = { ...out, part }
-  for (const way of waysOf[part]) if (way) made[way] = within(from?.[way] ?? 0, limits(table, way))
+  for (const way of ways[part]) if (way) made[way] = within(from?.[way] ?? 0, limits(table, way))
   return made
 }
 
 // moved is a cursor after a step.
 export function moved(table: Table, place: Place, across: number, down: number): Place {
   if (!isDrawable(place.part)) return place
-  const [x, y] = waysOf[place.part]
+  const [x, y] = ways[place.part]
   const made: { part: Drawable } & { [W in Way]?: number } = { ...place, part: place.part }
   if (x) made[x] = within((place[x] ?? 0) + across, limits(table, x))
   if (y) made[y] = within((place[y] ?? 0) + down, limits(table, y))

@@ -9,10 +9,10 @@ import { columnOf, endAt, pickAt, rowOf, type View } from './view'
 // down in the part is said, the rest not.
 export type Place = { readonly part: Region; readonly end?: number; readonly pick?: number; readonly shaft?: number; readonly treadle?: number }
 
-type Way = 'end' | 'pick' | 'shaft' | 'treadle'
+export type Way = 'end' | 'pick' | 'shaft' | 'treadle'
 
 // ways are what is counted across a part and down it.
-const ways: { readonly [R in Region]: readonly [across: Way | null, down: Way | null] } = {
+export const ways: { readonly [R in Region]: readonly [across: Way | null, down: Way | null] } = {
   drawdown: ['end', 'pick'],
   threading: ['end', 'shaft'],
   ties: ['treadle', 'shaft'],

@@ -1,5 +1,5 @@
-import { between, first, isDrawable, limits, moved, partsOf, stretchOf, threadWay, waysOf } from './cursor'
-import type { Place } from './hit'
+import { between, first, isDrawable, limits, moved, partsOf, stretchOf, threadWay } from './cursor'
+import { type Place, ways } from './hit'
 import { colour, copied } from './hold'
 import { draw, fixed, table, type AnyAct } from './session'
 import { same, setAt, setOf, setText } from './sets'
@@ -29,7 +29,7 @@ function turned(at: Place, [across, down]: [number, number]): [number, number] {
   const sight = view.value?.sight
   if (!sight || !isDrawable(at.part)) return [across, down]
   const { arrangement } = sight
-  const [x, y] = waysOf[at.part]
+  const [x, y] = ways[at.part]
   const mirrored = (x === 'end' && arrangement.back) || ((x === 'treadle' || x === 'shaft') && arrangement.left)
   const upwards = (y === 'shaft' && !arrangement.below) || (y === 'pick' && arrangement.upwards)
   return [mirrored ? -across : across, upwards ? -down : down]
