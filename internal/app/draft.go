@@ -76,11 +76,12 @@ func WholeDraft(s Source) (*Drafted, *problem.List) {
 	if r == nil || list.Failed() {
 		return nil, list
 	}
-	d, _ := woven(r, mostTable)
+	d, names := woven(r, mostTable)
 	if d == nil {
 		list.Fail("draft.none", "draft", "", nil)
 		return nil, list
 	}
+	sized(d, names, r)
 	return &Drafted{Draft: d}, list
 }
 

@@ -81,6 +81,11 @@ func TestWholeDraft(t *testing.T) {
 	if want := table(t, s, warp.ID, true).Draft; whole.Draft.Ends() != want.Ends() || whole.Draft.Picks() != want.Picks() || len(whole.Draft.Palette) == 0 {
 		t.Errorf("%d ends and %d picks, want %d and %d", whole.Draft.Ends(), whole.Draft.Picks(), want.Ends(), want.Picks())
 	}
+	// 20 ends to the inch lie 1.27 mm apart, and 8/2 cotton of 3,360 yd/lb is 1 in / (0.90 √3360)
+	// thick: Ashenhurst's rule with the K of firm yarns, as no fibre is said; see yarn.KValues.
+	if of := &whole.Draft.Warp; of.ApartOf(0) != 1_270_000 || of.ThickOf(0)/10_000 != 48 || whole.Draft.Weft.ApartOf(0) <= 0 {
+		t.Errorf("threads %v thick, %v apart, picks %v", of.ThickOf(0), of.ApartOf(0), whole.Draft.Weft.ApartOf(0))
+	}
 	plain := addWarp(t, s, towels)
 	if d, list, _ := s.Drafted(t.Context(), plain.ID, true); d == nil && !slices.Contains(codesOf(list), "draft draft.none") {
 		t.Errorf("without a weave: %v", codesOf(list))

@@ -176,8 +176,10 @@ func TestDraftIsGivenAsAFile(t *testing.T) {
 	if want := `attachment; filename="K-per-2 -x- 50-.wif"; filename*=UTF-8''K%C3%B6per-2%20-x-%2050%25.wif`; kept != want {
 		t.Errorf("kept as %s, want %s", kept, want)
 	}
-	for path, want := range map[string]int{"/draft.pdf?paper=letter": http.StatusOK, "/draft.pdf?paper=a9": 400, "/draft.svg?paper=a4": 400,
-		"/draft.svg?cells=dots": 400, "/draft.svg?back": 400, "/draft.svg?floats=1": 400, "/draft.svg?as=half": 400} {
+	for path, want := range map[string]int{
+		"/draft.pdf?paper=letter": http.StatusOK, "/draft.pdf?paper=a9": 400, "/draft.svg?paper=a4": 400,
+		"/draft.svg?cells=dots": 400, "/draft.svg?back": 400, "/draft.svg?floats=1": 400, "/draft.svg?as=half": 400,
+	} {
 		if status, _, _, _ := r.file("/api/documents/" + itoa(id) + path); status != want {
 			t.Errorf("%s: %d, want %d", path, status, want)
 		}

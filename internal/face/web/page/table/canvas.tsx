@@ -5,7 +5,8 @@ import { clock } from './clock'
 import { cellOf } from './cursor'
 import { Hands } from './hands'
 import { type Place, rectOf } from './hit'
-import { onKey } from './keys'
+import { held } from './hold'
+import { onKey, settle } from './keys'
 import { lookNow } from './look_now'
 import { Painter } from './paint'
 import { table } from './session'
@@ -32,10 +33,12 @@ export function Canvas() {
       aria-roledescription={w.roleSays}
       aria-label={w.tableOf(table.value?.name ?? '')}
       aria-describedby="table-keys"
+      onBlur={settle}
       onKeyDown={(event) => {
         if (onKey(event)) event.preventDefault()
       }}
     >
+      {held.value > 0 && <p class="held">{w.held(held.value)}</p>}
       <canvas ref={below} aria-hidden="true" />
       <canvas ref={above} aria-hidden="true" />
       <p class="hidden" aria-live="assertive">
@@ -48,7 +51,7 @@ export function Canvas() {
 // Spoken is the cell at the cursor in words.
 function Spoken() {
   const [of, at] = [table.value, cursor.value]
-  return <>{of && at ? w.cell(cellOf(of, at)) : ''}</>
+  return <>{held.value > 0 ? w.held(held.value) : of && at ? w.cell(cellOf(of, at)) : ''}</>
 }
 
 // paintOn keeps canvases in step with the draft, and what it returns ends that.

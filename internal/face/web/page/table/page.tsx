@@ -3,11 +3,12 @@ import { doc, lost } from '../doc'
 import type { Kind } from '../document'
 import { Link } from '../link'
 import type { Place } from '../place'
-import { ProblemList } from '../problems'
+import { Problems } from '../problems'
 import { strokes } from '../state'
 import { words } from '../words'
+import { FromShelf } from '../warp/from_shelf'
+import { readBeside } from './beside'
 import { Canvas } from './canvas'
-import { picksOf } from './cloth'
 import { Findings } from './findings'
 import { TakeAlong } from './keep_picture'
 import { Looks } from './looks'
@@ -26,6 +27,8 @@ export function TablePage({ of, id }: { of: Kind; id: number }) {
     return forget
   }, [id])
   const now = doc.value
+  const { version = 0 } = now ?? {}
+  useEffect(() => readBeside(of, id), [of, id, version])
   if (lost.value || now?.removed) return <p>{words.document_.lostSays}</p>
   const back: Place = of === 'warp' ? { page: 'warp', id, stage: 'cloth' } : { page: 'draft', id }
   return (
@@ -35,15 +38,15 @@ export function TablePage({ of, id }: { of: Kind; id: number }) {
       </p>
       <div class="title-row">
         <h1>{now?.name ?? w.title}</h1>
-        <span class="soft">{table.value ? w.summary(table.value.threading.length, picksOf(table.value), table.value.shafts, table.value.treadles) : ''}</span>
+        <span class="soft">{table.value ? w.summary(table.value) : ''}</span>
       </div>
       <Standing warp={of === 'warp'} />
-      {table.value && <Drawing />}
+      {table.value && <Drawing of={of} />}
     </>
   )
 }
 
-// Standing is what there is to say before anything is drawn, and of what was drawn last.
+// Standing is what there is to say before anything is drawn.
 function Standing({ warp }: { warp: boolean }) {
   return (
     <>
@@ -59,6 +62,16 @@ function Standing({ warp }: { warp: boolean }) {
         </p>
       )}
       {fixed.value && <p class="aside">{w.fixed[fixed.value] ?? fixed.value}</p>}
+      {!table.value && <Problems of={problems.value} />}
+    </>
+  )
+}
+
+// Told is what there is to say of what was drawn last. It lies over the drawing, so that this
+// does not move away under the hand.
+function Told() {
+  return (
+    <div class="table-told">
       {stale.value && (
         <p class="care" role="alert">
           {w.stale}
@@ -66,18 +79,21 @@ function Standing({ warp }: { warp: boolean }) {
       )}
       <div role="status">
         {strokes.value > 1 && <p class="soft">{w.waiting(strokes.value)}</p>}
-        <ProblemList of={problems.value} />
+        <Problems of={problems.value} />
       </div>
-    </>
+    </div>
   )
 }
 
-function Drawing() {
+function Drawing({ of }: { of: Kind }) {
   return (
     <div class="table-page">
       <div class="table-main">
         <Tools />
-        <Canvas />
+        <div class="table-box">
+          <Canvas />
+          <Told />
+        </div>
         <p id="table-keys" class="soft">
           {w.keys}
         </p>
@@ -90,9 +106,10 @@ function Drawing() {
       </div>
       <div class="table-side">
         <Overview />
-        <Findings />
+        <Findings shelf={of === 'draft'} />
         <Looks />
         <TakeAlong />
+        {of === 'warp' && <FromShelf part="draft" name={words.warp.draft} />}
       </div>
     </div>
   )

@@ -66,7 +66,7 @@ export function Dyes() {
       {of.palette.map((hex, i) => (
         <label key={i}>
           <input type="radio" name="dye" checked={colour.value === i} onChange={() => (colour.value = i)} />
-          <span class="swatch" style={{ background: hex }} /> {of.names[i] ?? hex}
+          <span class="swatch" style={{ background: hex }} /> {of.names[i] ?? w.dyeSays(hex)}
         </label>
       ))}
     </fieldset>
