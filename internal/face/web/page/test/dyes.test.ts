@@ -17,7 +17,7 @@ test('colours have names that a weaver would use', () => {
     ['#f3ecd0', 'cream'],
     ['#ffd400', 'yellow'],
     ['#2e8b57', 'green'],
-    ['#6a3d9a', 'violet'],
+    ['#6a3d9a', 'dark violet'],
   ] as const)
     assert.equal(dyeNamed(hex), name, hex)
 })
