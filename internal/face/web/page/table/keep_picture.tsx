@@ -1,15 +1,14 @@
 import { useSignal } from '@preact/signals'
-import { doc } from '../doc'
 import { words } from '../words'
+import { docId } from './facts'
 
 const w = words.table
 
 // TakeAlong is the draft as files, and what is seen as a picture.
 export function TakeAlong() {
   const said = useSignal('')
-  const now = doc.value
-  if (!now) return null
-  const at = `/api/documents/${now.id}/draft`
+  if (docId.value === undefined) return null
+  const at = `/api/documents/${docId.value}/draft`
   const copy = async (): Promise<void> => {
     const canvas = document.querySelector<HTMLCanvasElement>('.draft-table canvas')
     const blob = canvas && (await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/png')))

@@ -1,7 +1,7 @@
 import { between, first, isDrawable, limits, moved, partsOf, stretchOf, threadWay } from './cursor'
 import { type Place, ways } from './hit'
 import { colour, copied } from './hold'
-import { draw, fixed, table, type AnyAct } from './session'
+import { awaited, draw, fixed, table, type AnyAct } from './session'
 import { same, setAt, setOf, setText } from './sets'
 import { chosen, cursor, view } from './sight'
 import type { Part, Splices } from './splice'
@@ -90,7 +90,7 @@ function pressed(of: Table, at: Place, event: KeyboardEvent): boolean {
 function mark(of: Table, at: Place): boolean {
   if (fixed.value) return true
   cursor.value = at
-  const acts = actsOf(of, begun(at, at.part === 'treadling' ? 'toggle' : 'line', colour.value))
+  const acts = actsOf(of, begun(at, at.part === 'treadling' ? 'toggle' : 'line', colour.value), awaited.value)
   draw(acts, splicesOf(acts))
   return true
 }

@@ -1,5 +1,4 @@
 import { useEffect } from 'preact/hooks'
-import { doc, lost } from '../doc'
 import type { Kind } from '../document'
 import { Link } from '../link'
 import type { Place } from '../place'
@@ -7,13 +6,13 @@ import { ProblemList } from '../problems'
 import { strokes } from '../state'
 import { words } from '../words'
 import { Canvas } from './canvas'
-import { picksOf } from './cloth'
+import { docName, gone, hasTable, summary } from './facts'
 import { Findings } from './findings'
 import { TakeAlong } from './keep_picture'
 import { Looks } from './looks'
 import { AddDye, Go, Whole } from './more'
 import { Overview } from './overview'
-import { fixed, problems, setWhole, stale, table, whole } from './session'
+import { fixed, leave, problems, setWhole, stale, whole } from './session'
 import { forget } from './sight'
 import { Dyes, More, Stretch, Tools } from './tools'
 
@@ -23,10 +22,12 @@ const w = words.table
 export function TablePage({ of, id }: { of: Kind; id: number }) {
   useEffect(() => {
     forget()
-    return forget
+    return () => {
+      leave()
+      forget()
+    }
   }, [id])
-  const now = doc.value
-  if (lost.value || now?.removed) return <p>{words.document_.lostSays}</p>
+  if (gone.value) return <p>{words.document_.lostSays}</p>
   const back: Place = of === 'warp' ? { page: 'warp', id, stage: 'cloth' } : { page: 'draft', id }
   return (
     <>
@@ -34,14 +35,16 @@ export function TablePage({ of, id }: { of: Kind; id: number }) {
         <Link to={back}>{w.back[of === 'warp' ? 'warp' : 'draft']}</Link>
       </p>
       <div class="title-row">
-        <h1>{now?.name ?? w.title}</h1>
-        <span class="soft">{table.value ? w.summary(table.value.threading.length, picksOf(table.value), table.value.shafts, table.value.treadles) : ''}</span>
+        <h1>{docName.value ?? w.title}</h1>
+        <Summary />
       </div>
       <Standing warp={of === 'warp'} />
-      {table.value && <Drawing />}
+      {hasTable.value && <Drawing />}
     </>
   )
 }
+
+const Summary = () => <span class="soft">{summary.value}</span>
 
 // Standing is what there is to say before anything is drawn, and of what was drawn last.
 function Standing({ warp }: { warp: boolean }) {

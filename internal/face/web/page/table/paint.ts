@@ -6,7 +6,7 @@ import { fill, paintBeside, paintEnds, paintPicks, paintThreading, paintTies } f
 import { drawnOf, smallDrawn, type Look } from './look'
 import { Mean } from './mean'
 import { paintNumbers } from './numbers'
-import { paintOverlay, type Pointed } from './overlay'
+import { isEmpty, paintOverlay, type Pointed } from './overlay'
 import { budget, inFrame, type Clock } from './slices'
 import { offscreen, type Ink, type MakeSurface } from './surface'
 import { Tiles } from './tiles'
@@ -24,6 +24,7 @@ const framed = ['drawdown', 'threading', 'ties', 'treadling', 'lifts', 'warp-col
 // A draft that has changed is shown again; what did not change stays as it is.
 export class Painter {
   readonly tiles: Tiles
+  private clear: Ink | null = null // the canvas above, where nothing is on it
   private begun = false // shown anew since it was painted
   private now: (Shown & { look: Look }) | null = null
   private onCanvas: Shown | null = null // null: nothing that could stay
@@ -80,9 +81,12 @@ export class Painter {
     for (const ruler of rulers) paintNumbers(ink, view, drawn, look.tokens, ruler)
   }
 
-  // point paints what is pointed out, on a canvas above.
+  // point paints what is pointed out, on a canvas above; where it points out nothing, and
+  // nothing did, that is left alone.
   point(above: Ink, pointed: Pointed): void {
-    if (this.now) paintOverlay(above, this.now.view, pointed, this.now.look.tokens)
+    const empty = isEmpty(pointed)
+    if (this.now && !(empty && this.clear === above)) paintOverlay(above, this.now.view, pointed, this.now.look.tokens, this.now.drawn)
+    this.clear = empty ? above : null
   }
 
   // frame draws a line around a part, outside of its cells.

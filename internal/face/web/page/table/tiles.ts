@@ -31,6 +31,7 @@ export class Tiles {
   private drawn: Drawn | null = null
   private readonly tiles = new Map<number, Tile>()
   private readonly strips = new Map<number, Lines>()
+  private readonly free: Surface[] = [] // of tiles that were forgotten: a new one costs more
   private begun: { readonly key: number; readonly part: Part; line: number } | null = null
   private sheet: Sheet | null = null // of the part that is begun
   private waiting = false
@@ -51,7 +52,7 @@ export class Tiles {
     this.strips.clear()
     const kept = was !== null && alike(was, drawn)
     if (kept) this.stale(was, drawn)
-    else this.tiles.clear()
+    else this.forget(this.tiles.size)
     return kept
   }
 
@@ -71,26 +72,28 @@ export class Tiles {
   // to call goOn. from is when the slice began.
   paint(ink: Ink, view: View, from: number, empty: string): boolean {
     const keys = inSight(view)
-    const { left } = this.fill(keys, from + inFrame)
+    const { left } = this.fill(ink, keys, from + inFrame)
     for (const key of keys) this.copy(ink, view, key, empty)
-    this.forget(keys.length)
+    this.forget(this.tiles.size - keys.length - spare)
     return this.done(left)
   }
 
   // goOn draws more of what is missing until a time, and copies only that.
   goOn(ink: Ink, view: View, until: number): boolean {
-    const { made, left } = this.fill(inSight(view), until)
+    const { made, left } = this.fill(ink, inSight(view), until)
     for (const key of made) this.copy(ink, view, key)
     return this.done(left)
   }
 
   // fill draws missing tiles until the slice is over, one or a part of one at the least.
-  private fill(keys: number[], until: number): { made: number[]; left: number } {
+  private fill(ink: Ink, keys: number[], until: number): { made: number[]; left: number } {
     const missing = keys.filter((key) => partOf(this.tiles.get(key)) !== null)
     const made: number[] = []
+    this.sheet ??= sheetOf(ink, side, side)
     for (const key of missing) {
-      if (!this.drawn || !this.draw(key, this.drawn, until)) break
+      if (!this.drawn || !this.draw(key, this.drawn, this.sheet, until)) break
       made.push(key)
+      if (this.clock.now() >= until) break
     }
     return { made, left: missing.length - made.length }
   }
@@ -110,25 +113,24 @@ export class Tiles {
   }
 
   // draw goes on with a tile until it is whole, which it reports, or the slice is over.
-  private draw(key: number, drawn: Drawn, until: number): boolean {
+  private draw(key: number, drawn: Drawn, sheet: Sheet, until: number): boolean {
     for (let part = partOf(this.tiles.get(key)); part; part = partOf(this.tiles.get(key))) {
       if (this.begun?.key !== key || !samePart(this.begun.part, part)) this.begun = { key, part, line: part.rows[0] }
-      if (!this.drawPart(this.begun, drawn, until)) return false
+      if (!this.drawPart(this.begun, drawn, sheet, until)) return false
     }
     this.drawnCount++
     return true
   }
 
-  private drawPart(begun: NonNullable<Tiles['begun']>, drawn: Drawn, until: number): boolean {
+  private drawPart(begun: NonNullable<Tiles['begun']>, drawn: Drawn, sheet: Sheet, until: number): boolean {
     const { key, part } = begun
     const [[x, x1], [y, y1]] = [part.columns, part.rows]
-    const tile = this.tiles.get(key) ?? { surface: this.make(side, side), columns: all, rows: null }
-    const sheet = (this.sheet ??= sheetOf(tile.surface.ink, side, side))
     const lines = this.linesAt((key % pitch) * side + x, x1 - x, drawn)
     for (; begun.line < y1; begun.line++) {
       if (begun.line % 8 === 0 && begun.line > y && this.clock.now() >= until) return false
       sheet.pixels.set(lines.line(Math.floor(key / pitch) * side + begun.line), begun.line * side + x)
     }
+    const tile = this.tiles.get(key) ?? { surface: this.free.pop() ?? this.make(side, side), columns: all, rows: null }
     sheet.put(tile.surface.ink, x, y, x1 - x, y1 - y)
     this.dotCount += (x1 - x) * (y1 - y)
     this.tiles.set(key, part.rows === all ? { ...tile, columns: null } : { ...tile, rows: null })
@@ -162,11 +164,12 @@ export class Tiles {
     ink.drawImage(tile.surface.image, x0 - x, y0 - y, w, h, u, v, w, h)
   }
 
-  private forget(shown: number): void {
-    let over = this.tiles.size - shown - spare
-    for (const key of this.tiles.keys()) {
-      if (over-- <= 0) break
+  // forget lets go of so many tiles, of those that were used last the last.
+  private forget(n: number): void {
+    for (const [key, { surface }] of this.tiles) {
+      if (n-- <= 0) break
       this.tiles.delete(key)
+      if (this.free.length < spare) this.free.push(surface)
     }
   }
 }
