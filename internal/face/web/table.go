@@ -19,7 +19,7 @@ type tableSame struct {
 
 // tableShown answers a draft that is drawn on: as it is written down, or whole.
 func (s *Server) tableShown(w http.ResponseWriter, r *http.Request) {
-	id, whole, ok := tableAsked(w, r)
+	id, whole, ok := draftAsked(w, r)
 	since, fine := tableSince(r)
 	if !ok {
 		return
@@ -51,8 +51,8 @@ func tableSince(r *http.Request) (version int, fine bool) {
 	return version, err == nil && version > 0
 }
 
-// tableAsked reads which table is asked for: a document, and ?as=: written, or whole.
-func tableAsked(w http.ResponseWriter, r *http.Request) (id record.ID, whole, ok bool) {
+// draftAsked reads which draft is asked for: of a document, and ?as=: written, or whole.
+func draftAsked(w http.ResponseWriter, r *http.Request) (id record.ID, whole, ok bool) {
 	if id, ok = idOf(w, r); !ok {
 		return id, false, false
 	}
@@ -82,12 +82,13 @@ type drewJSON struct {
 	Shed     string                    `json:"shed"`
 	Fill     *present.FillJSON         `json:"fill,omitempty"`
 	Splices  map[string]app.PartSplice `json:"splices"`
+	Told     []problemJSON             `json:"told"` // of the acts
 	Problems []problemJSON             `json:"problems"`
 }
 
 // tableDrawn makes a gesture on a table, or says what would come of it.
 func (s *Server) tableDrawn(w http.ResponseWriter, r *http.Request) {
-	id, whole, ok := tableAsked(w, r)
+	id, whole, ok := draftAsked(w, r)
 	var in drawIn
 	if !ok || !asked(w, r, &in) {
 		return
@@ -107,7 +108,7 @@ func (s *Server) tableDrawn(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	t := present.TableOf(done.Table)
-	reply(w, http.StatusOK, drewJSON{done.Version, t.Shafts, t.Treadles, t.Shed, t.Fill, done.Parts(), problemsJSON(done.Problems)})
+	reply(w, http.StatusOK, drewJSON{done.Version, t.Shafts, t.Treadles, t.Shed, t.Fill, done.Parts(), problemsJSON(done.Told), problemsJSON(done.Problems)})
 }
 
 // lookedJSON is what there is to tell of a draft.
@@ -119,7 +120,7 @@ type lookedJSON struct {
 
 // tableLookedOver answers what there is to tell of a draft before it is woven.
 func (s *Server) tableLookedOver(w http.ResponseWriter, r *http.Request) {
-	id, whole, ok := tableAsked(w, r)
+	id, whole, ok := draftAsked(w, r)
 	if !ok {
 		return
 	}
@@ -127,6 +128,14 @@ func (s *Server) tableLookedOver(w http.ResponseWriter, r *http.Request) {
 	asked := app.Looking{ID: id, Whole: whole, Use: q.Get("use"), Shuttles: app.Shuttles{Order: q.Get("shuttles")}}
 	if start := q.Get("start"); start != "" {
 		asked.Shuttles.Starts = strings.Split(start, ",")
+	}
+	if on := q.Get("loom"); on != "" {
+		n, err := strconv.ParseInt(on, 10, 64)
+		if err != nil || n < 1 {
+			refuse(w, http.StatusBadRequest, "request.query")
+			return
+		}
+		asked.Loom = record.ID(n)
 	}
 	looked, list, err := s.Book.LookOver(r.Context(), asked)
 	if err != nil || looked == nil {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"net/http"
 	"slices"
+	"strings"
 	"testing"
 
 	"sley/internal/app"
@@ -18,6 +19,7 @@ type drewIn struct {
 	Fill     *present.FillJSON
 	Splices  map[string]app.PartSplice
 	Problems []problemIn
+	Told     []problemIn
 }
 
 type problemIn struct{ Code, Path, Says string }
@@ -172,8 +174,27 @@ func TestTableIsLookedOver(t *testing.T) {
 	if slices.ContainsFunc(looked.Findings, func(f present.FindingJSON) bool { return f.Topic == "idle-treadles" }) {
 		t.Errorf("mended: %+v", looked.Findings)
 	}
+	loom, _ := r.named("looms", "table loom, 60 cm")
+	for asked, want := range map[string]int{itoa(loom): 200, itoa(id): 404, "x": 400, "0": 400} {
+		if status := r.ask("GET", url+"?loom="+asked, nil, nil); status != want {
+			t.Errorf("on the loom %s: %d, want %d", asked, status, want)
+		}
+	}
 	var bad struct{ Problems []problemIn }
 	if status := r.ask("GET", url+"?use=sails&start=up", nil, &bad); status != http.StatusUnprocessableEntity || len(bad.Problems) != 2 {
 		t.Errorf("no use and no side: %d %+v", status, bad)
+	}
+}
+
+// What takes more than the loom has is drawn, and told as such.
+func TestTableTellsWhatTheLoomLacks(t *testing.T) {
+	r := newReal(t)
+	id, version := r.named("warps", "Berth blanket")
+	var was present.TableJSON
+	r.ask("GET", tableURL(id, ""), nil, &was)
+	acts := []map[string]any{{"do": "shafts", "number": was.Loom.Shafts + 1}, {"do": "put", "part": "threading", "at": 0, "remove": 1, "put": []int{was.Loom.Shafts + 1}}}
+	var drew drewIn
+	if status := r.ask("POST", tableURL(id, ""), map[string]any{"base": version, "window": "w", "acts": acts, "try": true}, &drew); status != 200 || len(drew.Told) == 0 || !strings.HasPrefix(drew.Told[0].Code, "table.loom-") {
+		t.Errorf("%d: %+v %+v", status, drew.Told, drew.Problems)
 	}
 }

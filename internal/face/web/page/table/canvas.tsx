@@ -6,7 +6,8 @@ import { cellOf } from './cursor'
 import { named } from './facts'
 import { Hands } from './hands'
 import { type Place, rectOf } from './hit'
-import { onKey } from './keys'
+import { held } from './hold'
+import { onKey, settle } from './keys'
 import { lookNow } from './look_now'
 import { Painter } from './paint'
 import { awaited, table } from './session'
@@ -33,10 +34,12 @@ export function Canvas() {
       aria-roledescription={w.roleSays}
       aria-label={w.tableOf(named.value)}
       aria-describedby="table-keys"
+      onBlur={settle}
       onKeyDown={(event) => {
         if (onKey(event)) event.preventDefault()
       }}
     >
+      {held.value > 0 && <p class="held">{w.held(held.value)}</p>}
       <canvas ref={below} aria-hidden="true" />
       <canvas ref={above} aria-hidden="true" />
       <p class="hidden" aria-live="assertive">
@@ -56,9 +59,9 @@ function Spoken() {
   useEffect(() => {
     let timer = 0
     const end = effect(() => {
-      const [of, at] = [table.value, cursor.value]
+      const [of, at, n] = [table.value, cursor.value, held.value]
       clearTimeout(timer)
-      timer = window.setTimeout(() => say(of && at ? w.cell(cellOf(of, at)) : ''), pause)
+      timer = window.setTimeout(() => say(n > 0 ? w.held(n) : of && at ? w.cell(cellOf(of, at)) : ''), pause)
     })
     return () => {
       end()

@@ -26,7 +26,7 @@ type Said = Omit<TableSaid, 'frozen' | 'fill'> & { fixed?: string; whole?: boole
 // Same is the answer where nothing is newer than what is known.
 type Same = { version: number; fixed?: string }
 
-type Answered = Changed & { version: number; fill?: Said['fill']; problems: Problem[] }
+type Answered = Changed & { version: number; fill?: Said['fill']; told: Problem[]; problems: Problem[] }
 
 export type Area = { part?: string; ends?: [number, number]; picks?: [number, number]; numbers?: number[] }
 export type Remedy = { says: string; acts: AnyAct[]; swap?: boolean }
@@ -42,9 +42,11 @@ export const findings = signal<Finding[]>([])
 export const uses = signal<string[]>([])
 export const use = signal('')
 export const start = signal('')
+export const loom = signal('') // of the shelf, that a draft of the shelf is for
 export const stale = signal(false) // another window drew; the last strokes were not made
 
 let of = 0
+let wrong: ReadonlySet<string> | null = null // what was wrong with the document before
 let known: Table | null = null // as the server has it
 let queue: Gesture[] = []
 let sending = false
@@ -91,18 +93,14 @@ async function read(id: number, answer: Answer<Said | Same>, fine: boolean): Pro
   return fine
 }
 
-// leave tells the other pages which version came of the strokes.
-export function leave(): void {
-  const now = doc.peek()
-  if (known && now?.id === of && now.version < known.version) doc.value = { ...now, version: known.version }
-}
-
 function begin(id: number): void {
   of = id
   known = table.value = null
   problems.value = []
   findings.value = []
   looked = ''
+  wrong = null
+  ;[use.value, start.value, loom.value] = kept(`looking-${id}`, ['', '', ''])
   stale.value = false
   whole.value = false
   queue = kept<Gesture[]>(`strokes-${id}`, [])
@@ -188,11 +186,16 @@ async function reread(id: number): Promise<void> {
   if (answer.is === 'done' && id === of) settle(answer.value)
 }
 
-function answered(id: number, base: number, { fill: _, problems: told, ...changed }: Answered): void {
+function answered(id: number, base: number, { fill: _, told, problems: all, ...changed }: Answered): void {
   if (changed.version !== base) past.value = steps.changed(past.value, id, changed.version)
   if (known?.version === base) known = spliced(known, changed) // else it was read anew meanwhile
-  problems.value = told
+  const shown = doc.peek()
+  if (shown?.id === id && shown.version < changed.version) doc.value = { ...shown, version: changed.version }
+  problems.value = [...told, ...all.filter((one) => wrong && !wrong.has(keyOf(one)))]
+  wrong = new Set(all.map(keyOf))
 }
+
+const keyOf = ({ code, path, says }: Problem): string => [code, path, says].join(' ')
 
 // One look at what there is to tell is on its way at a time; what was looked at last is not
 // looked at again.
@@ -200,7 +203,7 @@ let looking = false
 let again = false
 let looked = ''
 
-const lookedAt = (): string => [of, known?.version, whole.value, use.value, start.value].join(' ')
+const lookedAt = (): string => [of, known?.version, whole.value, use.value, start.value, loom.value].join(' ')
 
 export async function look(): Promise<void> {
   if (looking) {
@@ -212,7 +215,8 @@ export async function look(): Promise<void> {
     again = false
     const id = of
     looked = lookedAt()
-    const answer = await ask<Looked>(`${address(id, '/findings')}&use=${use.value}&start=${start.value}`)
+    keep(`looking-${id}`, [use.value, start.value, loom.value])
+    const answer = await ask<Looked>(`${address(id, '/findings')}&use=${use.value}&start=${start.value}&loom=${loom.value}`)
     if (answer.is === 'done' && id === of) {
       findings.value = shared(findings.value, answer.value.findings)
       uses.value = shared(uses.value, answer.value.uses)

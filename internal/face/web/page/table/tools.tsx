@@ -67,7 +67,7 @@ export function Dyes() {
       {palette.value.map((hex, i) => (
         <label key={i}>
           <input type="radio" name="dye" checked={colour.value === i} onChange={() => (colour.value = i)} />
-          <span class="swatch" style={{ background: hex }} /> {dyeNames.value[i] ?? hex}
+          <span class="swatch" style={{ background: hex }} /> {dyeNames.value[i] ?? w.dyeSays(hex)}
         </label>
       ))}
     </fieldset>
