@@ -11,10 +11,21 @@ import (
 	"sley/internal/trade/record"
 )
 
+// tableSame is the answer to one who has the table of that version already.
+type tableSame struct {
+	Version int         `json:"version"`
+	Fixed   app.FixedBy `json:"fixed,omitempty"`
+}
+
 // tableShown answers a draft that is drawn on: as it is written down, or whole.
 func (s *Server) tableShown(w http.ResponseWriter, r *http.Request) {
 	id, whole, ok := draftAsked(w, r)
+	since, fine := tableSince(r)
 	if !ok {
+		return
+	}
+	if !fine {
+		refuse(w, http.StatusBadRequest, "request.query")
 		return
 	}
 	t, list, err := s.Book.Table(r.Context(), id, whole)
@@ -23,9 +34,21 @@ func (s *Server) tableShown(w http.ResponseWriter, r *http.Request) {
 		s.fail(w, r, err)
 	case t == nil:
 		reply(w, http.StatusUnprocessableEntity, refusedJSON{problemsJSON(list)})
+	case since == t.Version:
+		reply(w, http.StatusOK, tableSame{t.Version, t.Fixed})
 	default:
 		reply(w, http.StatusOK, present.TableOf(t))
 	}
+}
+
+// tableSince reads ?since=, the version that is known; 0 is none.
+func tableSince(r *http.Request) (version int, fine bool) {
+	said := r.URL.Query().Get("since")
+	if said == "" {
+		return 0, true
+	}
+	version, err := strconv.Atoi(said)
+	return version, err == nil && version > 0
 }
 
 // draftAsked reads which draft is asked for: of a document, and ?as=: written, or whole.

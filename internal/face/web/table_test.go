@@ -35,6 +35,17 @@ func TestTableIsDrawnOn(t *testing.T) {
 	if status := r.ask("GET", tableURL(id, ""), nil, &was); status != http.StatusOK || was.Version != version || was.Kind != "draft" || len(was.Threading) == 0 || len(was.WarpColours) != len(was.Threading) {
 		t.Fatalf("%d: %+v", status, was)
 	}
+	for since, want := range map[int]int{version: 0, version + 1: len(was.Threading)} {
+		now = present.TableJSON{}
+		if status := r.ask("GET", fmt.Sprintf("%s&since=%d", tableURL(id, "written"), since), nil, &now); status != http.StatusOK || now.Version != version || len(now.Threading) != want {
+			t.Errorf("since %d: %d %+v", since, status, now)
+		}
+	}
+	for _, since := range []string{"0", "first"} {
+		if status := r.ask("GET", tableURL(id, "written")+"&since="+since, nil, nil); status != http.StatusBadRequest {
+			t.Errorf("since %s: %d", since, status)
+		}
+	}
 	acts := []map[string]any{
 		{"do": "put", "part": "threading", "at": 0, "remove": 1, "put": []int{3}},
 		{"do": "put", "part": "ties", "at": 0, "remove": 1, "put": []string{"5"}},

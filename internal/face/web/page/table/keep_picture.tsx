@@ -1,10 +1,11 @@
 import { useSignal } from '@preact/signals'
-import { doc } from '../doc'
+import { docName } from '../doc'
 import { words } from '../words'
+import { docId, summary } from './facts'
 import { lookNow } from './look_now'
 import { printSeen } from './print_seen'
 import { seenPicture } from './seen_picture'
-import { table, whole } from './session'
+import { whole } from './session'
 import { arrangement, cells, seeing, shownTable, toScale, view } from './sight'
 
 const w = words.table
@@ -13,7 +14,7 @@ const w = words.table
 const dense = 2
 
 const seen = (): HTMLCanvasElement | null => {
-  const [of, now, box] = [shownTable.value, view.value, document.querySelector('.draft-table')]
+  const [of, now, box] = [shownTable.peek(), view.peek(), document.querySelector('.draft-table')]
   return of && now && box ? seenPicture(of, now, lookNow(box), dense) : null
 }
 
@@ -32,9 +33,8 @@ function lookQuery(): string {
 // picture.
 export function TakeAlong() {
   const said = useSignal('')
-  const now = doc.value
-  if (!now) return null
-  const at = `/api/documents/${now.id}/draft`
+  if (docId.value === undefined) return null
+  const at = `/api/documents/${docId.value}/draft`
   const copy = async (): Promise<void> => {
     try {
       const blob = await pngOf(seen())
@@ -47,7 +47,7 @@ export function TakeAlong() {
   }
   const save = async (): Promise<void> => {
     const blob = await pngOf(seen())
-    if (blob) keepFile(blob, `${now.name}.png`)
+    if (blob) keepFile(blob, `${docName.peek() ?? w.title}.png`)
   }
   return (
     <details>
@@ -68,7 +68,7 @@ export function TakeAlong() {
         <button type="button" class="link" onClick={() => void save()}>
           {w.saveSeen}
         </button>
-        <button type="button" class="link" onClick={() => printSeen(seen(), now.name, table.value ? w.summary(table.value) : '')}>
+        <button type="button" class="link" onClick={() => printSeen(seen(), docName.peek() ?? w.title, summary.peek())}>
           {w.printSeen}
         </button>
       </p>

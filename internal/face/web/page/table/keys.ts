@@ -2,7 +2,7 @@ import { between, first, isDrawable, limits, moved, partsOf, stretchOf, threadWa
 import { type Place, ways } from './hit'
 import { figured } from './figures'
 import { colour, copied, held, parted } from './hold'
-import { draw, fixed, table, type AnyAct } from './session'
+import { awaited, draw, fixed, table, type AnyAct } from './session'
 import { same, setAt, setOf, setText } from './sets'
 import { chosen, cursor, view } from './sight'
 import type { Part, Splices } from './splice'
@@ -93,7 +93,7 @@ function pressed(of: Table, at: Place, event: KeyboardEvent): boolean {
 function mark(of: Table, at: Place): boolean {
   if (fixed.value) return true
   cursor.value = at
-  const acts = actsOf(of, begun(at, at.part === 'treadling' ? 'toggle' : 'line', colour.value))
+  const acts = actsOf(of, begun(at, at.part === 'treadling' ? 'toggle' : 'line', colour.value), awaited.value)
   draw(acts, splicesOf(acts))
   return true
 }

@@ -1,4 +1,4 @@
-import { effect } from '@preact/signals'
+import { computed, effect } from '@preact/signals'
 import { useEffect, useRef } from 'preact/hooks'
 import { words } from '../words'
 import { clock } from './clock'
@@ -21,26 +21,39 @@ export function Overview() {
   const box = useRef<HTMLDivElement>(null)
   const canvas = useRef<HTMLCanvasElement>(null)
   useEffect(() => (box.current && canvas.current ? kept(box.current, canvas.current) : undefined), [])
-  const now = view.value
-  const shown = now && shownIn(now)
-  const all = !shown || (shown.w >= 1 && shown.h >= 1)
-  const share = (v: number): string => `${Math.max(0, Math.min(v, 1)) * 100}%`
   return (
-    <section class={`overview ${all ? 'hidden' : ''}`} aria-hidden="true">
+    <section class={`overview ${allShown.value ? 'hidden' : ''}`} aria-hidden="true">
       <h2 class="lesser">{words.table.overview}</h2>
       <div
         ref={box}
         class="overview-box draft-tokens"
         onPointerDown={(event) => {
           const r = event.currentTarget.getBoundingClientRect()
+          const now = view.peek()
           if (now) view.value = broughtTo(now, (event.clientX - r.left) / r.width, (event.clientY - r.top) / r.height)
         }}
       >
         <canvas ref={canvas} />
-        {shown && <span class="in-sight" style={{ left: share(shown.x), top: share(shown.y), width: share(shown.w), height: share(shown.h) }} />}
+        <InSight />
       </div>
     </section>
   )
+}
+
+const allShown = computed(() => {
+  const shown = view.value && shownIn(view.value)
+  return !shown || (shown.w >= 1 && shown.h >= 1)
+})
+
+// InSight is a frame around what is in sight. It is moved and not laid out anew, as the sight
+// moves with every turn of a wheel.
+function InSight() {
+  const shown = view.value && shownIn(view.value)
+  if (!shown) return null
+  const share = (v: number): string => `${Math.max(0, Math.min(v, 1)) * 100}%`
+  const move = (at: number, long: number): string => `${(Math.max(0, Math.min(at, 1)) / Math.max(long, 1e-6)) * 100}%`
+  const [w, h] = [Math.min(shown.w, 1), Math.min(shown.h, 1)]
+  return <span class="in-sight" style={{ width: share(w), height: share(h), transform: `translate(${move(shown.x, w)}, ${move(shown.y, h)})` }} />
 }
 
 // kept draws the picture whenever the draft has changed and is then left alone.
@@ -53,8 +66,8 @@ function kept(box: HTMLElement, canvas: HTMLCanvasElement): () => void {
     if (!of || !now || !ink) return
     stop()
     stop = inSlices(clock, overviewOf(of, now, lookNow(box), most, most), ({ w, h, pixels }) => {
-      canvas.width = w
-      canvas.height = h
+      if (canvas.width !== w) canvas.width = w
+      if (canvas.height !== h) canvas.height = h
       putPixels(ink as unknown as Ink, pixels, w)
     })
   }

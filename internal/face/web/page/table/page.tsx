@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks'
-import { doc, lost } from '../doc'
 import type { Kind } from '../document'
+import { docName } from '../doc'
 import { Link } from '../link'
 import type { Place } from '../place'
 import { Problems } from '../problems'
@@ -9,12 +9,13 @@ import { words } from '../words'
 import { FromShelf } from '../warp/from_shelf'
 import { readBeside } from './beside'
 import { Canvas } from './canvas'
+import { gone, hasTable, summary, version } from './facts'
 import { Findings } from './findings'
 import { TakeAlong } from './keep_picture'
 import { Looks } from './looks'
 import { AddDye, Go, Whole } from './more'
 import { Overview } from './overview'
-import { fixed, problems, setWhole, stale, table, whole } from './session'
+import { fixed, problems, setWhole, stale, whole } from './session'
 import { forget } from './sight'
 import { Dyes, More, Stretch, Tools } from './tools'
 
@@ -26,10 +27,7 @@ export function TablePage({ of, id }: { of: Kind; id: number }) {
     forget()
     return forget
   }, [id])
-  const now = doc.value
-  const { version = 0 } = now ?? {}
-  useEffect(() => readBeside(of, id), [of, id, version])
-  if (lost.value || now?.removed) return <p>{words.document_.lostSays}</p>
+  if (gone.value) return <p>{words.document_.lostSays}</p>
   const back: Place = of === 'warp' ? { page: 'warp', id, stage: 'cloth' } : { page: 'draft', id }
   return (
     <>
@@ -37,13 +35,22 @@ export function TablePage({ of, id }: { of: Kind; id: number }) {
         <Link to={back}>{w.back[of === 'warp' ? 'warp' : 'draft']}</Link>
       </p>
       <div class="title-row">
-        <h1>{now?.name ?? w.title}</h1>
-        <span class="soft">{table.value ? w.summary(table.value) : ''}</span>
+        <h1>{docName.value ?? w.title}</h1>
+        <Summary />
       </div>
       <Standing warp={of === 'warp'} />
-      {table.value && <Drawing of={of} />}
+      {hasTable.value && <Drawing of={of} />}
+      <Beside of={of} id={id} />
     </>
   )
+}
+
+const Summary = () => <span class="soft">{summary.value}</span>
+
+// Beside reads what stands beside the table, anew when that has changed.
+function Beside({ of, id }: { of: Kind; id: number }) {
+  useEffect(() => readBeside(of, id), [of, id, version.value])
+  return null
 }
 
 // Standing is what there is to say before anything is drawn.
@@ -62,7 +69,7 @@ function Standing({ warp }: { warp: boolean }) {
         </p>
       )}
       {fixed.value && <p class="aside">{w.fixed[fixed.value] ?? fixed.value}</p>}
-      {!table.value && <Problems of={problems.value} />}
+      {!hasTable.value && <Problems of={problems.value} />}
     </>
   )
 }
