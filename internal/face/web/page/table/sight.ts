@@ -65,7 +65,7 @@ function scaledOnce(of: Table): [Axis, Axis] {
 }
 
 // comfortable is how large cells are at first where there is room for it, in CSS px.
-const comfortable = 24
+const comfortable = 32
 
 // begun is the view of a draft that is opened: all of it, or as much as can be worked in.
 function begun(sight: Sight): View {

@@ -119,6 +119,7 @@ export const table = {
   goThere: 'Go there',
 
   overview: 'All of it',
+  cloth: 'The cloth it makes',
   take: 'Take it along',
   forms: { wif: 'Interchange text', svg: 'Drawing', png: 'Picture', pdf: 'On paper' },
   seen: 'What is in sight:',
