@@ -307,6 +307,38 @@ func TestTableOutlastsTheServer(t *testing.T) {
 	tab.Quiet(t, true)
 }
 
+// coming is whether something is drawn on the canvas above, in the middle of a crossing.
+func coming(end, pick int) string {
+	return fmt.Sprintf(`(() => {
+		const box = document.querySelector(".draft-table"), at = box.spotOf({ part: "drawdown", end: %d, pick: %d });
+		const { left, top } = box.getBoundingClientRect(), above = box.querySelectorAll("canvas")[1], ratio = above.width / box.clientWidth;
+		return above.getContext("2d").getImageData((at.x - left - box.clientLeft) * ratio, (at.y - top - box.clientTop) * ratio, 1, 1).data[3] > 0;
+	})()`, end, pick)
+}
+
+// A stroke in the drawdown, of which only the server knows how it comes about, is seen as soon
+// as it is drawn and until that is answered.
+func TestTableShowsWhatIsComing(t *testing.T) {
+	r := newReal(t)
+	id, version := r.named("drafts", "Rosepath")
+	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
+	r.end()
+	at := spot(tab, "{part: 'drawdown', end: 1, pick: 2}")
+	tab.Wait("!" + coming(1, 2))
+	tab.MouseDown(at)
+	tab.Wait(coming(1, 2))
+	tab.MouseUp(at)
+	tab.Says("sley is not answering")
+	tab.Wait(coming(1, 2) + " && !" + coming(2, 2))
+	r.again()
+	tab.Wait("!" + coming(1, 2))
+	var now present.TableJSON
+	if r.ask("GET", tableURL(id, ""), nil, &now); now.Version != version+1 {
+		t.Errorf("version %d became %d", version, now.Version)
+	}
+	tab.Quiet(t, true)
+}
+
 // Two windows at one draft: each sees what the other draws, and a stroke upon what is no
 // longer there is not made, and said.
 func TestTwoTablesOfOneDraft(t *testing.T) {
