@@ -19,6 +19,7 @@ var actions = []action{
 	{does: "SheetFiles", command: "sheet", manual: "docs/sheets.md"},
 	{does: "ReadDraft", command: "draft show", manual: "docs/drafts.md"},
 	{does: "Drafted.Repeat", because: "frames the repeat when a draft is drawn"},
+	{does: "WholeDraft", command: "draft draw", manual: "docs/drafts.md"},
 	{does: "JudgeDraft", because: "JudgeWoven with one shuttle from the left"},
 	{does: "JudgeWoven", command: "draft check", manual: "docs/drafts.md"},
 	{does: "LongFloats", command: "draft draw", manual: "docs/drafts.md"},

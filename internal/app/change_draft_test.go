@@ -77,16 +77,16 @@ func TestWhatIsNotReworked(t *testing.T) {
 func TestDraftedOfTheBook(t *testing.T) {
 	s := openStudio(t)
 	warp := addWarp(t, s, withThreading(threaded))
-	d, list, err := s.Drafted(t.Context(), warp.ID)
+	d, list, err := s.Drafted(t.Context(), warp.ID, false)
 	if err != nil || d == nil || list.Failed() || d.Draft.Name != "Towels" || d.Draft.Shafts != 4 {
 		t.Fatalf("%+v, %v, %v", d, err, list)
 	}
 	plain := addWarp(t, s, towels)
-	if d, list, err := s.Drafted(t.Context(), plain.ID); err != nil || d != nil || !list.Failed() {
+	if d, list, err := s.Drafted(t.Context(), plain.ID, false); err != nil || d != nil || !list.Failed() {
 		t.Errorf("a warp without a draft: %+v, %v, %v", d, list, err)
 	}
 	yarn := addYarn(t, s, "white")
-	if _, _, err := s.Drafted(t.Context(), yarn.ID); !record.Is(err, record.NotFound) {
+	if _, _, err := s.Drafted(t.Context(), yarn.ID, false); !record.Is(err, record.NotFound) {
 		t.Errorf("a yarn: %v", err)
 	}
 }

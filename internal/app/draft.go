@@ -65,6 +65,26 @@ func draftOfPlan(s Source) (*Drafted, *problem.List) {
 	return out, list
 }
 
+// WholeDraft reads a draft as ReadDraft does, but that of a plan file whole: every end of
+// the warp and every pick of its first piece, at most 8,000 of each, in the colours of its
+// yarns. The draft is nil when the list has errors.
+func WholeDraft(s Source) (*Drafted, *problem.List) {
+	if isInterchange(s) {
+		return ReadDraft(s)
+	}
+	r, list := ReckonPlan(s, "", false)
+	if r == nil || list.Failed() {
+		return nil, list
+	}
+	d, names := woven(r, mostTable)
+	if d == nil {
+		list.Fail("draft.none", "draft", "", nil)
+		return nil, list
+	}
+	sized(d, names, r)
+	return &Drafted{Draft: d}, list
+}
+
 // WriteDraft gives the interchange text of a draft. What the text it came from had
 // besides is kept.
 func WriteDraft(d *Drafted) []byte {

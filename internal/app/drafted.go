@@ -33,14 +33,19 @@ func (s *Studio) DraftSource(ctx context.Context, id record.ID) (Source, *proble
 	return Source{}, nil, &record.Trouble{Code: record.NotFound, Found: string(record.Draft)}
 }
 
-// Drafted reads a draft of the shelf, or that of a warp. One that does not say its name has
-// the name that it has in the book. It is nil when the list has errors.
-func (s *Studio) Drafted(ctx context.Context, id record.ID) (*Drafted, *problem.List, error) {
+// Drafted reads a draft of the shelf, or that of a warp, as it is written down or whole, as
+// WholeDraft does. One that does not say its name has the name that it has in the book. It is
+// nil when the list has errors.
+func (s *Studio) Drafted(ctx context.Context, id record.ID, whole bool) (*Drafted, *problem.List, error) {
 	from, warned, err := s.DraftSource(ctx, id)
 	if err != nil {
 		return nil, nil, err
 	}
-	d, found := ReadDraft(from)
+	read := ReadDraft
+	if whole {
+		read = WholeDraft
+	}
+	d, found := read(from)
 	list := unplaced(found)
 	list.Append(warned)
 	if d != nil {

@@ -191,6 +191,7 @@ func (b *body) wholeTable() (*Table, *problem.List) {
 		list.Fail("draft.none", "draft", "", nil)
 		return nil, list
 	}
+	sized(t.Draft, t.Names, now)
 	if b.WIF != nil {
 		t.Fixed = FixedByFile
 	}

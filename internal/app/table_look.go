@@ -7,6 +7,7 @@ import (
 	"sley/internal/engine/defaults"
 	"sley/internal/engine/reckon"
 	"sley/internal/engine/review"
+	"sley/internal/trade/loom"
 	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 	"sley/internal/trade/record"
@@ -15,8 +16,9 @@ import (
 // Looking is how a draft is looked over.
 type Looking struct {
 	ID       record.ID
-	Whole    bool   // the whole warp, as Table has it
-	Use      string // of Uses; empty: any cloth
+	Loom     record.ID // of the shelf, that a draft of the shelf is for; 0: none said
+	Whole    bool      // the whole warp, as Table has it
+	Use      string    // of Uses; empty: any cloth
 	Shuttles Shuttles
 }
 
@@ -63,6 +65,9 @@ func (s *Studio) LookOver(ctx context.Context, asked Looking) (*Looked, *problem
 			return err
 		}
 		c := review.Context{Use: asked.Use, Shuttles: weaving.Shuttles, Start: weaving.Start}
+		if c.Loom, err = lookedOn(r, asked.Loom); err != nil {
+			return err
+		}
 		if d.Kind == record.Warp {
 			b.wovenOn(&c, t)
 		}
@@ -70,6 +75,22 @@ func (s *Studio) LookOver(ctx context.Context, asked Looking) (*Looked, *problem
 		return err
 	})
 	return out, list, err
+}
+
+// lookedOn is a loom of the shelf; nil where none is said. Trouble: NotFound where it is none.
+func lookedOn(r record.Reader, id record.ID) (*loom.Loom, error) {
+	if id == 0 {
+		return nil, nil
+	}
+	d, b, err := openDocument(r, id)
+	if err != nil {
+		return nil, err
+	}
+	if d.Kind != record.Loom {
+		return nil, &record.Trouble{Code: record.NotFound, Found: string(record.Loom)}
+	}
+	l, _, _ := b.loom()
+	return &l, nil
 }
 
 // wovenOn says what a warp is woven on and how close.

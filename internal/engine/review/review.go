@@ -126,14 +126,7 @@ type review struct {
 func newReview(d *draft.Draft, c Context) *review {
 	r := &review{Draft: d, Context: c, lifts: d.LiftPlan(), weave: structure.OfDraft(d)}
 	r.first, r.last = r.weave.Floating[0], d.Ends()-1-r.weave.Floating[1]
-	for _, shaft := range d.Threading {
-		if shaft > 0 {
-			r.used = r.used.With(shaft)
-		}
-	}
-	for _, set := range d.Treadling {
-		r.pressed |= set
-	}
+	r.used, r.pressed = d.Used()
 	if c.Loom == nil {
 		r.Context.Loom = &loom.Loom{}
 	}

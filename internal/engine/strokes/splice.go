@@ -183,11 +183,8 @@ func moved(set draft.Set, by int) draft.Set {
 }
 
 func (s *stroke) pressed() draft.Set {
-	var all draft.Set
-	for _, set := range s.Treadling {
-		all |= set
-	}
-	return all
+	_, pressed := s.Used()
+	return pressed
 }
 
 // keepColours refuses a palette without colours that threads have.

@@ -8,6 +8,7 @@ import (
 
 	"sley/internal/app"
 	"sley/internal/face/present"
+	"sley/internal/trade/problem"
 )
 
 // drawTask draws on drafts, as the page does.
@@ -44,6 +45,7 @@ func (d desk) draw(ctx context.Context, args []string, whole, try bool) error {
 		if err != nil {
 			return err
 		}
+		d.tell(done.Told)
 		return d.saved(ctx, o.Studio, card.Kind, card.Version, done.Saved)
 	})
 }
@@ -75,9 +77,17 @@ func (d desk) tryDrawing(ctx context.Context, o *app.OpenBook, drawing app.Drawi
 	if err != nil {
 		return err
 	}
+	d.tell(done.Told)
 	printProblems(d.Err, done.Problems, present.Units{})
 	if done.Table == nil {
 		return d.verdictOf(done.Problems)
 	}
 	return d.printTable(done.Table)
+}
+
+// tell prints what there is to say of acts that were made.
+func (d desk) tell(told *problem.List) {
+	if told != nil {
+		printProblems(d.Err, told, present.Units{})
+	}
 }

@@ -106,12 +106,16 @@ func newDraftTurn(w World) *cobra.Command {
 
 // readDraft reads a draft and says what is wrong with it; the draft is nil when it
 // cannot be used. What is left to do at the end gives the exit code.
-func readDraft(w World, name string) (d *app.Drafted, end func() error, err error) {
+func readDraft(w World, name string, whole bool) (d *app.Drafted, end func() error, err error) {
 	from, err := w.read(name, record.Draft)
 	if err != nil {
 		return nil, nil, err
 	}
-	d, list := from.drafted()
+	read := app.ReadDraft
+	if whole {
+		read = app.WholeDraft
+	}
+	d, list := from.drafted(read)
 	printProblems(w.Err, list, present.Imperial)
 	return d, func() error { return verdict(w, list, ReckonOptions{}) }, nil
 }
@@ -120,7 +124,7 @@ func runDraftShow(w World, name string, opts DraftOptions) error {
 	if opts.JSON {
 		return draftJSON(w, name, opts.Shuttles)
 	}
-	d, end, err := readDraft(w, name)
+	d, end, err := readDraft(w, name, false)
 	if err != nil || d == nil {
 		return orElse(err, end)
 	}
@@ -132,7 +136,7 @@ func runDraftCheck(w World, name string, opts DraftOptions) error {
 	if opts.JSON {
 		return draftJSON(w, name, opts.Shuttles)
 	}
-	d, end, err := readDraft(w, name)
+	d, end, err := readDraft(w, name, false)
 	if err != nil || d == nil {
 		return orElse(err, end)
 	}
@@ -158,7 +162,7 @@ func draftJSON(w World, name string, shuttles app.Shuttles) error {
 	if err != nil {
 		return err
 	}
-	d, list := from.drafted()
+	d, list := from.drafted(app.ReadDraft)
 	return printDraftJSON(w, d, list, shuttles)
 }
 
@@ -175,7 +179,7 @@ func printDraftJSON(w World, d *app.Drafted, list *problem.List, shuttles app.Sh
 }
 
 func runDraftConvert(w World, name string, changes []string, opts DraftOptions) error {
-	d, end, err := readDraft(w, name)
+	d, end, err := readDraft(w, name, false)
 	if err != nil || d == nil {
 		return orElse(err, end)
 	}

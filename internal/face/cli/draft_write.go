@@ -94,6 +94,7 @@ type DrawOptions struct {
 	Out    string
 	Floats int
 	DPI    int
+	Whole  bool
 }
 
 func (o *DrawOptions) flags(cmd *cobra.Command) {
@@ -107,6 +108,7 @@ func (o *DrawOptions) flags(cmd *cobra.Command) {
 		is  *bool
 		use string
 	}{
+		"whole":       {&o.Whole, "of a warp: every end, and every pick of its first piece"},
 		"drawdown":    {&o.Look.Alone, "the drawdown alone"},
 		"back":        {&o.Look.Back, "its back, the cloth turned over from side to side; with --drawdown"},
 		"below":       {&o.Look.Below, "the threading below the drawdown"},
@@ -147,7 +149,7 @@ func runDraftDraw(w World, name string, opts DrawOptions) error {
 	if err := opts.check(); err != nil {
 		return err
 	}
-	d, end, err := readDraft(w, name)
+	d, end, err := readDraft(w, name, opts.Whole)
 	if err != nil || d == nil {
 		return orElse(err, end)
 	}

@@ -75,10 +75,10 @@ func (s source) told(list *problem.List) *problem.List {
 	return out
 }
 
-// drafted reads the draft of a source. One that does not say its name has the name that
+// drafted reads the draft of a source, by app.ReadDraft or app.WholeDraft. One that does not say its name has the name that
 // it has in the book.
-func (s source) drafted() (*app.Drafted, *problem.List) {
-	d, list := app.ReadDraft(s.Source)
+func (s source) drafted(read func(app.Source) (*app.Drafted, *problem.List)) (*app.Drafted, *problem.List) {
+	d, list := read(s.Source)
 	if d != nil && d.Draft.Name == "" {
 		d.Draft.Name = s.called
 	}

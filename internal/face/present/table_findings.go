@@ -5,6 +5,7 @@ import (
 
 	"sley/internal/app"
 	"sley/internal/engine/review"
+	"sley/internal/trade/loom"
 )
 
 // FindingJSON is one thing worth telling of a draft (docs/api.md).
@@ -76,6 +77,9 @@ func reviewPairs(f review.Finding) []string {
 			if n, is := value.(int); is && n < len(words) {
 				text = words[n]
 			}
+		}
+		if shed, ok := loom.ParseShed(text); ok && f.Topic == review.OtherShed {
+			text = strings.TrimSuffix(shedWords[shed], " loom") + " loom"
 		}
 		if numbers, is := value.(string); is && (name == "shafts" || name == "treadles") {
 			text, pairs = numbered(name, numbers), append(pairs, "{"+name+"-are}", areWords(name, numbers))

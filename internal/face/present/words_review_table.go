@@ -20,7 +20,7 @@ var reviewWords = map[review.Topic]words{
 	review.LacksShafts:   {"the draft needs {needs} shafts, and the loom has {has}", "it cannot be threaded there", ""},
 	review.LacksTreadles: {"the draft needs {needs} treadles, and the loom has {has}", "it cannot be tied there", ""},
 	review.LacksHeddles:  {"shaft {shaft} needs {needs} heddles, and has {has}", "heddles are put on before the warp is beamed", ""},
-	review.OtherShed:     {"the draft is tied for a {draft} shed, and the loom has a {loom} one", "what is tied must be tied otherwise to weave the same", ""},
+	review.OtherShed:     {"the draft is tied for a {draft}, and this is a {loom}", "what is tied must be tied otherwise to weave the same", ""},
 	review.SameShafts:    {"{shafts} always move together", "the cloth would be the same with one of them; more shafts spread the heddles", ""},
 	review.EmptyShafts:   {"there is no end on {shafts}", "and yet treadles move it: what is tied there is tied for nothing", ""},
 	review.SameTreadles:  {"{treadles-are} tied alike", "one of them would do; two may suit the feet", ""},

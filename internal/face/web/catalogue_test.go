@@ -154,7 +154,7 @@ func TestDraftIsJudged(t *testing.T) {
 func TestDraftIsGivenAsAFile(t *testing.T) {
 	r := newReal(t)
 	id, _ := r.named("drafts", "Galley towels, point twill")
-	d, _, err := r.book.Drafted(t.Context(), record.ID(id))
+	d, _, err := r.book.Drafted(t.Context(), record.ID(id), false)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -176,12 +176,24 @@ func TestDraftIsGivenAsAFile(t *testing.T) {
 	if want := `attachment; filename="K-per-2 -x- 50-.wif"; filename*=UTF-8''K%C3%B6per-2%20-x-%2050%25.wif`; kept != want {
 		t.Errorf("kept as %s, want %s", kept, want)
 	}
-	for path, want := range map[string]int{"/draft.pdf?paper=letter": http.StatusOK, "/draft.pdf?paper=a9": 400, "/draft.svg?paper=a4": 400} {
+	for path, want := range map[string]int{
+		"/draft.pdf?paper=letter": http.StatusOK, "/draft.pdf?paper=a9": 400, "/draft.svg?paper=a4": 400,
+		"/draft.svg?cells=dots": 400, "/draft.svg?back": 400, "/draft.svg?floats=1": 400, "/draft.svg?as=half": 400,
+	} {
 		if status, _, _, _ := r.file("/api/documents/" + itoa(id) + path); status != want {
 			t.Errorf("%s: %d, want %d", path, status, want)
 		}
 	}
+	look := sheet.DraftLook{Cells: "both", Below: true, Upwards: true, FromRight: true, Floats: app.LongFloats(d.Draft, 3)}
+	want, err := sheet.DraftFiles(d, look, app.SVG, sheet.UsualDPI)
+	if _, _, _, data := r.file("/api/documents/" + itoa(id) + "/draft.svg?cells=both&below&upwards&from-right&floats=3"); err != nil || !bytes.Equal(data, want[0]) {
+		t.Errorf("drawn another way: %v, %d bytes of %d", err, len(data), len(want[0]))
+	}
 	warp, _ := r.named("warps", "Berth blanket")
+	_, _, _, part := r.file("/api/documents/" + itoa(warp) + "/draft.wif")
+	if _, _, _, whole := r.file("/api/documents/" + itoa(warp) + "/draft.wif?as=whole"); len(whole) <= len(part) {
+		t.Errorf("the whole warp has %d bytes, as it is written %d", len(whole), len(part))
+	}
 	var bad answered
 	r.ask("POST", "/api/documents/"+itoa(warp)+"/changes", edit(1, "w", "warp.threading", "(1 2"), nil)
 	if status := r.ask("GET", "/api/documents/"+itoa(warp)+"/draft.svg", nil, &bad); status != 422 || len(bad.Problems) == 0 {

@@ -24,7 +24,7 @@ func (s *Server) judged(w http.ResponseWriter, r *http.Request) {
 	if !ok {
 		return
 	}
-	d, list, err := s.Book.Drafted(r.Context(), id)
+	d, list, err := s.Book.Drafted(r.Context(), id, false)
 	if err != nil {
 		s.fail(w, r, err)
 		return
@@ -45,25 +45,49 @@ var draftForms = map[string]string{
 // draftFile gives a draft as a file: the same bytes as sley draft convert and draw.
 func draftFile(ending string) func(*Server, http.ResponseWriter, *http.Request) {
 	return func(s *Server, w http.ResponseWriter, r *http.Request) {
-		id, ok := idOf(w, r)
+		id, whole, ok := draftAsked(w, r)
 		if !ok {
 			return
 		}
-		look := sheet.DraftLook{Paper: r.URL.Query().Get("paper")}
-		if look.Check() != nil || look.Paper != "" && ending != "pdf" {
+		look, floats, fine := lookAsked(r.URL.Query())
+		if !fine || look.Paper != "" && ending != "pdf" {
 			refuse(w, http.StatusBadRequest, "request.query")
 			return
 		}
-		d, list, err := s.Book.Drafted(r.Context(), id)
+		d, list, err := s.Book.Drafted(r.Context(), id, whole)
 		switch {
 		case err != nil:
 			s.fail(w, r, err)
 		case d == nil:
 			reply(w, http.StatusUnprocessableEntity, refusedJSON{problemsJSON(list)})
 		default:
+			if floats > 0 {
+				look.Floats = app.LongFloats(d.Draft, floats)
+			}
 			giveDraft(w, d, ending, look)
 		}
 	}
+}
+
+// lookAsked reads how a draft is to be drawn, by the names of the flags of sley draft draw,
+// and from how many threads on floats are struck through, 0 for none.
+func lookAsked(q url.Values) (look sheet.DraftLook, floats int, ok bool) {
+	look = sheet.DraftLook{Paper: q.Get("paper"), Cells: q.Get("cells")}
+	for name, is := range map[string]*bool{
+		"drawdown": &look.Alone, "back": &look.Back, "below": &look.Below, "tie-up-left": &look.TieUpLeft,
+		"from-right": &look.FromRight, "upwards": &look.Upwards, "numbers": &look.Numbers, "lift-plan": &look.LiftPlan,
+		"grey": &look.Grey, "to-scale": &look.ToScale,
+	} {
+		*is = q.Has(name)
+	}
+	if text := q.Get("floats"); text != "" {
+		n, err := strconv.Atoi(text)
+		if err != nil || n < 2 {
+			return look, 0, false
+		}
+		floats = n
+	}
+	return look, floats, look.Check() == nil
 }
 
 func giveDraft(w http.ResponseWriter, d *app.Drafted, ending string, look sheet.DraftLook) {

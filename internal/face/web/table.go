@@ -3,6 +3,7 @@ package web
 import (
 	"encoding/json"
 	"net/http"
+	"strconv"
 	"strings"
 
 	"sley/internal/app"
@@ -10,10 +11,21 @@ import (
 	"sley/internal/trade/record"
 )
 
+// tableSame is the answer to one who has the table of that version already.
+type tableSame struct {
+	Version int         `json:"version"`
+	Fixed   app.FixedBy `json:"fixed,omitempty"`
+}
+
 // tableShown answers a draft that is drawn on: as it is written down, or whole.
 func (s *Server) tableShown(w http.ResponseWriter, r *http.Request) {
-	id, whole, ok := tableAsked(w, r)
+	id, whole, ok := draftAsked(w, r)
+	since, fine := tableSince(r)
 	if !ok {
+		return
+	}
+	if !fine {
+		refuse(w, http.StatusBadRequest, "request.query")
 		return
 	}
 	t, list, err := s.Book.Table(r.Context(), id, whole)
@@ -22,13 +34,25 @@ func (s *Server) tableShown(w http.ResponseWriter, r *http.Request) {
 		s.fail(w, r, err)
 	case t == nil:
 		reply(w, http.StatusUnprocessableEntity, refusedJSON{problemsJSON(list)})
+	case since == t.Version:
+		reply(w, http.StatusOK, tableSame{t.Version, t.Fixed})
 	default:
 		reply(w, http.StatusOK, present.TableOf(t))
 	}
 }
 
-// tableAsked reads which table is asked for: a document, and ?as=: written, or whole.
-func tableAsked(w http.ResponseWriter, r *http.Request) (id record.ID, whole, ok bool) {
+// tableSince reads ?since=, the version that is known; 0 is none.
+func tableSince(r *http.Request) (version int, fine bool) {
+	said := r.URL.Query().Get("since")
+	if said == "" {
+		return 0, true
+	}
+	version, err := strconv.Atoi(said)
+	return version, err == nil && version > 0
+}
+
+// draftAsked reads which draft is asked for: of a document, and ?as=: written, or whole.
+func draftAsked(w http.ResponseWriter, r *http.Request) (id record.ID, whole, ok bool) {
 	if id, ok = idOf(w, r); !ok {
 		return id, false, false
 	}
@@ -58,12 +82,13 @@ type drewJSON struct {
 	Shed     string                    `json:"shed"`
 	Fill     *present.FillJSON         `json:"fill,omitempty"`
 	Splices  map[string]app.PartSplice `json:"splices"`
+	Told     []problemJSON             `json:"told"` // of the acts
 	Problems []problemJSON             `json:"problems"`
 }
 
 // tableDrawn makes a gesture on a table, or says what would come of it.
 func (s *Server) tableDrawn(w http.ResponseWriter, r *http.Request) {
-	id, whole, ok := tableAsked(w, r)
+	id, whole, ok := draftAsked(w, r)
 	var in drawIn
 	if !ok || !asked(w, r, &in) {
 		return
@@ -83,7 +108,7 @@ func (s *Server) tableDrawn(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	t := present.TableOf(done.Table)
-	reply(w, http.StatusOK, drewJSON{done.Version, t.Shafts, t.Treadles, t.Shed, t.Fill, done.Parts(), problemsJSON(done.Problems)})
+	reply(w, http.StatusOK, drewJSON{done.Version, t.Shafts, t.Treadles, t.Shed, t.Fill, done.Parts(), problemsJSON(done.Told), problemsJSON(done.Problems)})
 }
 
 // lookedJSON is what there is to tell of a draft.
@@ -95,7 +120,7 @@ type lookedJSON struct {
 
 // tableLookedOver answers what there is to tell of a draft before it is woven.
 func (s *Server) tableLookedOver(w http.ResponseWriter, r *http.Request) {
-	id, whole, ok := tableAsked(w, r)
+	id, whole, ok := draftAsked(w, r)
 	if !ok {
 		return
 	}
@@ -103,6 +128,14 @@ func (s *Server) tableLookedOver(w http.ResponseWriter, r *http.Request) {
 	asked := app.Looking{ID: id, Whole: whole, Use: q.Get("use"), Shuttles: app.Shuttles{Order: q.Get("shuttles")}}
 	if start := q.Get("start"); start != "" {
 		asked.Shuttles.Starts = strings.Split(start, ",")
+	}
+	if on := q.Get("loom"); on != "" {
+		n, err := strconv.ParseInt(on, 10, 64)
+		if err != nil || n < 1 {
+			refuse(w, http.StatusBadRequest, "request.query")
+			return
+		}
+		asked.Loom = record.ID(n)
 	}
 	looked, list, err := s.Book.LookOver(r.Context(), asked)
 	if err != nil || looked == nil {

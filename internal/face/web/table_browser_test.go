@@ -7,6 +7,7 @@ import (
 	"testing"
 	"time"
 
+	"sley/internal/app"
 	"sley/internal/face/present"
 	"sley/internal/face/web/browsing"
 )
@@ -61,6 +62,67 @@ func rayed(ends int) []map[string]any {
 	}
 }
 
+// wideTowels is a warp of about 800 ends in stripes, on a loom that has too few heddles on two
+// shafts, and whose threading comes out uneven.
+const wideTowels = `sley = 1
+name = "Wide towels"
+weave = "point twill"
+
+[[pieces]]
+name = "towel"
+width = "30.5 in"
+length = "30 in"
+both = { hem = "1 in" }
+
+[yarns.white]
+count = "8/2 Ne"
+fibre = "cotton"
+colour = "#f4efe2"
+
+[yarns.tide]
+count = "8/2 Ne"
+fibre = "cotton"
+colour = "#2f5d73"
+
+[yarns.rust]
+count = "4/2 Ne"
+fibre = "cotton"
+colour = "#a5482e"
+
+[warp]
+yarn = "white"
+sett = "24 epi"
+stripes = "white 24, (tide 12, white 6, rust 2, white 16) x fill, tide 12, white 24"
+threading = "(1-4 3 2) x fill"
+
+[weft]
+yarn = "white"
+picks = "20 picks/in"
+order = "(white 30, tide 4, rust 2, tide 4) x fill"
+
+[draft]
+tie-up = ["1 2", "2 3", "3 4", "1 4"]
+treadling = "(1-4 3 2) x fill"
+
+[loom]
+name = "wide loom"
+shafts = 4
+treadles = 6
+shed = "rising"
+width = "40 in"
+heddles = [200, 250, 250, 200]
+`
+
+// wide puts them into the book.
+func (r *real) wide() int {
+	r.t.Helper()
+	saved, err := r.book.AddWarp(r.t.Context(), "w", app.Source{Name: "wide.toml", Text: []byte(wideTowels)})
+	if err != nil || saved.Refused {
+		r.t.Fatal(err, saved.Problems.All())
+	}
+	return int(saved.ID)
+}
+
 // Tables of drafts of several kinds, each with what there is to tell of it, at each width.
 func TestTablePage(t *testing.T) {
 	t.Parallel()
@@ -71,8 +133,13 @@ func TestTablePage(t *testing.T) {
 		{"table-point", fmt.Sprintf("/drafts/%d/table", r.made("tide", "point-twill", map[string]string{"over": "1/3/3/1", "runs": "3"}, rayed(14)...)), "worth knowing"},
 		{"table-double", fmt.Sprintf("/drafts/%d/table", r.made("hatches", "double-cloth-blocks", nil)), "Worth knowing"},
 		{"table-towels", fmt.Sprintf("/warps/%d/table", towels), "Worth knowing"},
+		{"table-wide", fmt.Sprintf("/warps/%d/table", r.wide()), "heddles"},
 	} {
 		tab := openTable(t, r, look.path)
+		if look.name == "table-wide" {
+			tab.Click("The whole warp")
+			tab.Wait("/[78]\\d\\d ends/.test(document.querySelector('.title-row').innerText)")
+		}
 		tab.Says(look.says)
 		tab.EachLook(t, look.name)
 		tab.Quiet(t, false)
@@ -243,6 +310,38 @@ func TestTableOutlastsTheServer(t *testing.T) {
 	r.again()
 	r.shaftsAre(id, 4, 4)
 	tab.Wait("!document.body.innerText.includes('sley is not answering')")
+	tab.Quiet(t, true)
+}
+
+// coming is whether something is drawn on the canvas above, in the middle of a crossing.
+func coming(end, pick int) string {
+	return fmt.Sprintf(`(() => {
+		const box = document.querySelector(".draft-table"), at = box.spotOf({ part: "drawdown", end: %d, pick: %d });
+		const { left, top } = box.getBoundingClientRect(), above = box.querySelectorAll("canvas")[1], ratio = above.width / box.clientWidth;
+		return above.getContext("2d").getImageData((at.x - left - box.clientLeft) * ratio, (at.y - top - box.clientTop) * ratio, 1, 1).data[3] > 0;
+	})()`, end, pick)
+}
+
+// A stroke in the drawdown, of which only the server knows how it comes about, is seen as soon
+// as it is drawn and until that is answered.
+func TestTableShowsWhatIsComing(t *testing.T) {
+	r := newReal(t)
+	id, version := r.named("drafts", "Rosepath")
+	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
+	r.end()
+	at := spot(tab, "{part: 'drawdown', end: 1, pick: 2}")
+	tab.Wait("!" + coming(1, 2))
+	tab.MouseDown(at)
+	tab.Wait(coming(1, 2))
+	tab.MouseUp(at)
+	tab.Says("sley is not answering")
+	tab.Wait(coming(1, 2) + " && !" + coming(2, 2))
+	r.again()
+	tab.Wait("!" + coming(1, 2))
+	var now present.TableJSON
+	if r.ask("GET", tableURL(id, ""), nil, &now); now.Version != version+1 {
+		t.Errorf("version %d became %d", version, now.Version)
+	}
 	tab.Quiet(t, true)
 }
 

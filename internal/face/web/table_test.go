@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"net/http"
 	"slices"
+	"strings"
 	"testing"
 
 	"sley/internal/app"
@@ -18,6 +19,7 @@ type drewIn struct {
 	Fill     *present.FillJSON
 	Splices  map[string]app.PartSplice
 	Problems []problemIn
+	Told     []problemIn
 }
 
 type problemIn struct{ Code, Path, Says string }
@@ -32,6 +34,17 @@ func TestTableIsDrawnOn(t *testing.T) {
 	var was, now present.TableJSON
 	if status := r.ask("GET", tableURL(id, ""), nil, &was); status != http.StatusOK || was.Version != version || was.Kind != "draft" || len(was.Threading) == 0 || len(was.WarpColours) != len(was.Threading) {
 		t.Fatalf("%d: %+v", status, was)
+	}
+	for since, want := range map[int]int{version: 0, version + 1: len(was.Threading)} {
+		now = present.TableJSON{}
+		if status := r.ask("GET", fmt.Sprintf("%s&since=%d", tableURL(id, "written"), since), nil, &now); status != http.StatusOK || now.Version != version || len(now.Threading) != want {
+			t.Errorf("since %d: %d %+v", since, status, now)
+		}
+	}
+	for _, since := range []string{"0", "first"} {
+		if status := r.ask("GET", tableURL(id, "written")+"&since="+since, nil, nil); status != http.StatusBadRequest {
+			t.Errorf("since %s: %d", since, status)
+		}
 	}
 	acts := []map[string]any{
 		{"do": "put", "part": "threading", "at": 0, "remove": 1, "put": []int{3}},
@@ -161,8 +174,27 @@ func TestTableIsLookedOver(t *testing.T) {
 	if slices.ContainsFunc(looked.Findings, func(f present.FindingJSON) bool { return f.Topic == "idle-treadles" }) {
 		t.Errorf("mended: %+v", looked.Findings)
 	}
+	loom, _ := r.named("looms", "table loom, 60 cm")
+	for asked, want := range map[string]int{itoa(loom): 200, itoa(id): 404, "x": 400, "0": 400} {
+		if status := r.ask("GET", url+"?loom="+asked, nil, nil); status != want {
+			t.Errorf("on the loom %s: %d, want %d", asked, status, want)
+		}
+	}
 	var bad struct{ Problems []problemIn }
 	if status := r.ask("GET", url+"?use=sails&start=up", nil, &bad); status != http.StatusUnprocessableEntity || len(bad.Problems) != 2 {
 		t.Errorf("no use and no side: %d %+v", status, bad)
+	}
+}
+
+// What takes more than the loom has is drawn, and told as such.
+func TestTableTellsWhatTheLoomLacks(t *testing.T) {
+	r := newReal(t)
+	id, version := r.named("warps", "Berth blanket")
+	var was present.TableJSON
+	r.ask("GET", tableURL(id, ""), nil, &was)
+	acts := []map[string]any{{"do": "shafts", "number": was.Loom.Shafts + 1}, {"do": "put", "part": "threading", "at": 0, "remove": 1, "put": []int{was.Loom.Shafts + 1}}}
+	var drew drewIn
+	if status := r.ask("POST", tableURL(id, ""), map[string]any{"base": version, "window": "w", "acts": acts, "try": true}, &drew); status != 200 || len(drew.Told) == 0 || !strings.HasPrefix(drew.Told[0].Code, "table.loom-") {
+		t.Errorf("%d: %+v %+v", status, drew.Told, drew.Problems)
 	}
 }

@@ -156,7 +156,7 @@ func (c *checker) lifts() {
 // shed tells how a shed opens; each that differs is told once, at its first pick.
 func (c *checker) shed(path string, pick int, read string, s Shed) {
 	args := problem.Args{"pick": pick + 1, "locked": s.Locked.String(), "free": s.Free.String(), "up": s.Up.String(), "shafts": c.Shafts}
-	used, _ := c.used()
+	used, _ := c.Used()
 	used &= UpTo(c.Shafts)
 	switch {
 	case used == 0:

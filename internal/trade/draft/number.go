@@ -4,12 +4,12 @@ package draft
 // that no pick presses; those that stay are numbered anew in their order. A shaft or
 // treadle that is in use and beyond those of the draft stays what it is.
 func (d *Draft) DropUnused() *Draft {
-	shafts, treadles := d.used()
+	shafts, treadles := d.Used()
 	return d.Renumber(numbered(shafts), numbered(treadles))
 }
 
-// used gives the shafts and the treadles in use.
-func (d *Draft) used() (shafts, treadles Set) {
+// Used gives the shafts that ends are on and the treadles that picks press.
+func (d *Draft) Used() (shafts, treadles Set) {
 	for _, shaft := range d.Threading {
 		if shaft >= 1 && shaft <= MostShafts {
 			shafts = shafts.With(shaft)

@@ -20,6 +20,18 @@ func (b *Tab) Drag(spots ...Spot) {
 	b.mouse(input.DispatchMouseEventTypeMouseReleased, spots[len(spots)-1])
 }
 
+// MouseDown presses the mouse at a spot and keeps it down; MouseUp lets it go.
+func (b *Tab) MouseDown(at Spot) {
+	b.t.Helper()
+	b.mouse(input.DispatchMouseEventTypeMousePressed, at)
+}
+
+// MouseUp lets the mouse go at a spot.
+func (b *Tab) MouseUp(at Spot) {
+	b.t.Helper()
+	b.mouse(input.DispatchMouseEventTypeMouseReleased, at)
+}
+
 func (b *Tab) mouse(kind input.DispatchMouseEventType, at Spot) {
 	b.t.Helper()
 	b.call("mouse", func(ctx context.Context) error {

@@ -11,13 +11,16 @@ import (
 )
 
 // Span is one stretch of work in the trace of a browser: of which process and thread, under
-// which name, from when on and how long.
+// which name, from when on and how long. Works is how much of that the thread itself was at
+// work, by its own clock: the rest it waited for a processor that others had.
 type Span struct {
 	Name    string
 	Process int
 	Thread  string
 	Start   time.Duration
 	Lasts   time.Duration
+	Works   time.Duration
+	From    string // of a task, the function of the browser that asked for it
 }
 
 // MainThread is where a page's own work is done.
@@ -31,7 +34,11 @@ type traced struct {
 	TID   int    `json:"tid"`
 	TS    int64  `json:"ts"`
 	Dur   int64  `json:"dur"`
-	Args  struct{ Name string }
+	TDur  int64  `json:"tdur"`
+	Args  struct {
+		Name string
+		From string `json:"src_func"`
+	}
 }
 
 // kept are the events that a trace keeps.
@@ -97,8 +104,10 @@ func spans(events []traced) []Span {
 	var all []Span
 	for _, e := range events {
 		if e.Phase == "X" {
-			all = append(all, Span{e.Name, e.PID, threads[[2]int{e.PID, e.TID}], time.Duration(e.TS) * time.Microsecond, time.Duration(e.Dur) * time.Microsecond})
+			all = append(all, Span{e.Name, e.PID, threads[[2]int{e.PID, e.TID}], micro(e.TS), micro(e.Dur), micro(e.TDur), e.Args.From})
 		}
 	}
 	return all
 }
+
+func micro(n int64) time.Duration { return time.Duration(n) * time.Microsecond }

@@ -119,7 +119,8 @@ export async function keepMine(id: number): Promise<void> {
 // act asks for an act on a document that writes a version, and shows what came of it.
 export async function act(of: Known, name: string, more: object = {}): Promise<boolean> {
   await save(of.id)
-  const base = known(of.id)?.version ?? of.version
+  await strokesDone()
+  const base = Math.max(past.value.at[of.id] ?? 0, known(of.id)?.version ?? of.version) // a table knows of its strokes before the document does
   const answer = await askAct(of.id, name, base, await windowId, more)
   if (answer.is === 'conflict') {
     const { head, differences } = answer.conflict
@@ -133,11 +134,19 @@ export async function act(of: Known, name: string, more: object = {}): Promise<b
   return answer.is === 'done'
 }
 
+// strokesDone waits for strokes that are not answered yet, as long as a server takes that
+// answers.
+async function strokesDone(): Promise<void> {
+  for (let i = 0; strokes.value > 0 && i < 60; i++) await new Promise((done) => setTimeout(done, 50))
+}
+
 // step undoes or redoes the last change of this window.
 export async function step(way: 'undo' | 'redo'): Promise<void> {
   const own = await windowId // a copy forgets the original's past by then
   const id = way === 'undo' ? steps.lastDone(past.value) : steps.lastUndone(past.value)
   if (id === undefined || stepping.value) return
+  await strokesDone()
+  if (stepping.value) return // pressed twice meanwhile
   if (edits.value[id] || strokes.value > 0) {
     said.value = words.finishFirst(nameOf(id)) // a step must not take what is being typed
     return

@@ -13,6 +13,7 @@ import { at } from './tree'
 // The document that is open, and of a warp its numbers.
 
 export const doc = signal<Doc | null>(null)
+export const docName = computed(() => doc.value?.name)
 export const lost = signal(false) // there is no such document
 export const numbers = signal<Reckoning | null>(null)
 export const reckoning = signal(false) // numbers are on their way

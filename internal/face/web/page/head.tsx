@@ -14,6 +14,8 @@ const tabs: readonly (readonly [Place, keyof typeof words.tabs, readonly Place['
   [{ page: 'guide', part: '' }, 'guide', ['guide', 'glossary']],
 ]
 
+const pageOf = (place: Place): Place['page'] => (place.page === 'table' && place.of === 'warp' ? 'warp' : place.page)
+
 // Head says where one is and whether all is safe.
 export function Head() {
   return (
@@ -23,7 +25,7 @@ export function Head() {
       </Link>
       <nav class="tabs" aria-label={words.pages}>
         {tabs.map(([place, name, pages]) => (
-          <Link key={name} to={place} current={pages.includes(here.value.page)}>
+          <Link key={name} to={place} current={pages.includes(pageOf(here.value))}>
             {words.tabs[name]}
           </Link>
         ))}

@@ -1,7 +1,7 @@
 import type { ComponentChild } from 'preact'
 import { Bench } from './bench/page'
 import { hand } from './bench/hand'
-import { doc, readDoc } from './doc'
+import { docName, readDoc } from './doc'
 import { readWeaves } from './drafts/catalogue'
 import { Catalogue } from './drafts/catalogue_page'
 import { DraftPage } from './drafts/draft'
@@ -37,7 +37,7 @@ export type View = {
 }
 
 const nothing = (): Promise<boolean> => Promise.resolve(true)
-const nameOf = (otherwise: string) => (): string => doc.value?.name ?? otherwise
+const nameOf = (otherwise: string) => (): string => docName.value ?? otherwise
 
 const both = (...reads: (() => Promise<boolean>)[]) => async (): Promise<boolean> => (await Promise.all(reads.map((read) => read()))).every(Boolean)
 

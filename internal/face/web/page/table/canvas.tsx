@@ -1,15 +1,17 @@
 import { effect } from '@preact/signals'
-import { useEffect, useRef } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
 import { words } from '../words'
 import { clock } from './clock'
 import { cellOf } from './cursor'
+import { named } from './facts'
 import { Hands } from './hands'
 import { type Place, rectOf } from './hit'
-import { onKey } from './keys'
+import { held } from './hold'
+import { onKey, settle } from './keys'
 import { lookNow } from './look_now'
 import { Painter } from './paint'
-import { table } from './session'
-import { arrangement, cells, chosen, cursor, found, keepSight, room, seeing, shownTable, view } from './sight'
+import { awaited, table } from './session'
+import { arrangement, cells, chosen, cursor, found, keepSight, room, seeing, shownTable, touched, view } from './sight'
 import type { Ink } from './surface'
 
 const w = words.table
@@ -30,12 +32,14 @@ export function Canvas() {
       tabIndex={0}
       role="application"
       aria-roledescription={w.roleSays}
-      aria-label={w.tableOf(table.value?.name ?? '')}
+      aria-label={w.tableOf(named.value)}
       aria-describedby="table-keys"
+      onBlur={settle}
       onKeyDown={(event) => {
         if (onKey(event)) event.preventDefault()
       }}
     >
+      {held.value > 0 && <p class="held">{w.held(held.value)}</p>}
       <canvas ref={below} aria-hidden="true" />
       <canvas ref={above} aria-hidden="true" />
       <p class="hidden" aria-live="assertive">
@@ -45,10 +49,26 @@ export function Canvas() {
   )
 }
 
+// pause is how long the cursor stays at a cell before that is said, in ms: who draws over many
+// is told of the last.
+const pause = 100
+
 // Spoken is the cell at the cursor in words.
 function Spoken() {
-  const [of, at] = [table.value, cursor.value]
-  return <>{of && at ? w.cell(cellOf(of, at)) : ''}</>
+  const [said, say] = useState('')
+  useEffect(() => {
+    let timer = 0
+    const end = effect(() => {
+      const [of, at, n] = [table.value, cursor.value, held.value]
+      clearTimeout(timer)
+      timer = window.setTimeout(() => say(n > 0 ? w.held(n) : of && at ? w.cell(cellOf(of, at)) : ''), pause)
+    })
+    return () => {
+      end()
+      clearTimeout(timer)
+    }
+  }, [])
+  return <>{said}</>
 }
 
 // paintOn keeps canvases in step with the draft, and what it returns ends that.
@@ -89,7 +109,7 @@ function spotOf(box: HTMLElement, place: Place): { x: number; y: number } | null
 }
 
 // touch names everything that a picture is of.
-const touch = (): unknown[] => [shownTable.value, view.value, cells.value, seeing.value, arrangement.value, chosen.value, found.value, cursor.value]
+const touch = (): unknown[] => [shownTable.value, view.value, cells.value, seeing.value, arrangement.value, chosen.value, found.value, cursor.value, touched.value, awaited.value]
 
 function paint(painter: Painter, over: Ink, box: HTMLElement): void {
   const [of, now] = [shownTable.peek(), view.peek()]
@@ -97,15 +117,15 @@ function paint(painter: Painter, over: Ink, box: HTMLElement): void {
   painter.show(of, now, lookNow(box))
   painter.paint()
   const fill = of.fill && [...(of.fill.threading[1] > 0 ? [{ part: 'threading' as const, ends: of.fill.threading }] : []), ...(of.fill.picks[1] > 0 ? [{ part: of.treadling.lo.length > 0 ? ('treadling' as const) : ('lifts' as const), picks: of.fill.picks }] : [])]
-  painter.point(over, { chosen: chosen.peek() ? [chosen.peek() as never] : [], found: found.peek(), fill: fill ?? [], cursor: document.activeElement === box ? cursor.peek() : null })
+  painter.point(over, { coming: [...awaited.peek(), ...touched.peek()], chosen: chosen.peek() ? [chosen.peek() as never] : [], found: found.peek(), fill: fill ?? [], cursor: document.activeElement === box ? cursor.peek() : null })
 }
 
 function measure(box: HTMLElement, canvases: HTMLCanvasElement[]): void {
   const ratio = window.devicePixelRatio || 1
   const [width, height] = [Math.round(box.clientWidth * ratio), Math.round(box.clientHeight * ratio)]
   for (const canvas of canvases) {
-    canvas.width = width
-    canvas.height = height
+    if (canvas.width !== width) canvas.width = width // which clears it
+    if (canvas.height !== height) canvas.height = height
   }
   room.value = { width, height, ratio }
 }

@@ -2,7 +2,8 @@ import { words } from '../words'
 import type { Region } from './bands'
 import { isDrawable } from './cursor'
 import type { Area as Seen } from './hit'
-import { draw, findings, fixed, look, start, use, uses, type Area, type Finding, type Remedy } from './session'
+import { looms } from './beside'
+import { draw, findings, fixed, look, loom, start, use, uses, type Area, type Finding, type Remedy } from './session'
 import { cursor, found, view } from './sight'
 import { jumpedTo } from './view'
 import { Select } from '../inputs'
@@ -10,7 +11,7 @@ import { Select } from '../inputs'
 const w = words.table
 
 // Findings are what there is to tell of the draft, each with the way there and what mends it.
-export function Findings() {
+export function Findings({ shelf }: { shelf: boolean }) {
   const all = findings.value
   return (
     <section class="findings" aria-labelledby="findings-head">
@@ -18,6 +19,7 @@ export function Findings() {
       <div class="fields">
         <Select id="table-use" label={w.use} none={w.anyUse} value={use.value} choices={uses.value.map((one) => [one, w.uses[one] ?? one])} set={(to) => ((use.value = to), void look())} />
         <Select id="table-start" label={w.start} none={w.anyStart} value={start.value} choices={[['left', w.fromLeft], ['right', w.fromRight]]} set={(to) => ((start.value = to), void look())} />
+        {shelf && looms.value.length > 0 && <Select id="table-loom" label={w.loom} none={w.anyLoom} value={loom.value} choices={looms.value.map((one) => [String(one.id), one.name])} set={(to) => ((loom.value = to), void look())} />}
       </div>
       <p class="soft" role="status">
         {all.length === 0 ? w.nothing : w.many(all.length)}

@@ -1,10 +1,10 @@
 import { between, isDrawable } from './cursor'
 import { nearest, placeAt, type Place } from './hit'
 import { colour, tool, way } from './hold'
-import { draw, fixed, table } from './session'
-import { chosen, cursor, underway, view } from './sight'
+import { awaited, draw, fixed, table } from './session'
+import { chosen, cursor, touched, underway, view } from './sight'
 import { spliced } from './splice'
-import { actsOf, begun, drawnTo, splicesOf, type Stroke } from './strokes'
+import { actsOf, begun, crossingsOf, drawnTo, splicesOf, type Stroke } from './strokes'
 import { panned, zoomedAt } from './view'
 
 // Pointers over the draft. One draws, chooses or moves, as the hand holds; two always move
@@ -15,6 +15,9 @@ type Spot = { x: number; y: number }
 // longPress is how long a finger rests to choose, in ms, and stir how far it may stir, in px.
 const longPress = 500
 const stir = 8
+
+// none is one list: a signal that is given the same again tells nobody.
+const none: [] = []
 
 export class Hands {
   private readonly down = new Map<number, Spot>()
@@ -122,8 +125,9 @@ export class Hands {
   private show(): void {
     const of = table.value
     if (!this.stroke || !of) return
-    const acts = actsOf(of, this.stroke)
-    underway.value = spliced(of, { splices: splicesOf(acts) })
+    const acts = actsOf(of, this.stroke, awaited.value)
+    if (this.stroke.part === 'drawdown') touched.value = crossingsOf(acts)
+    else underway.value = spliced(of, { splices: splicesOf(acts) })
     cursor.value = this.stroke.places.at(-1) ?? cursor.value
   }
 
@@ -134,7 +138,7 @@ export class Hands {
     const { stroke } = this
     this.letGo()
     if (!stroke || !of) return
-    const acts = actsOf(of, stroke)
+    const acts = actsOf(of, stroke, awaited.value)
     draw(acts, splicesOf(acts))
   }
 
@@ -154,6 +158,7 @@ export class Hands {
     this.from = null
     this.panning = false
     underway.value = null
+    touched.value = none
   }
 
   // wheel moves over the draft, and with the control key zooms. Where there is nothing more

@@ -1,7 +1,8 @@
 import { between, first, isDrawable, limits, moved, partsOf, stretchOf, threadWay } from './cursor'
 import { type Place, ways } from './hit'
-import { colour, copied } from './hold'
-import { draw, fixed, table, type AnyAct } from './session'
+import { figured } from './figures'
+import { colour, copied, held, parted } from './hold'
+import { awaited, draw, fixed, table, type AnyAct } from './session'
 import { same, setAt, setOf, setText } from './sets'
 import { chosen, cursor, view } from './sight'
 import type { Part, Splices } from './splice'
@@ -19,6 +20,8 @@ export function onKey(event: KeyboardEvent): boolean {
   if (!of || event.altKey) return false
   const at = cursor.value && isDrawable(cursor.value.part) ? cursor.value : first(of, 'threading')
   if (event.ctrlKey || event.metaKey) return withControl(of, event.key.toLowerCase())
+  if (/^\d$/.test(event.key)) return figure(of, at, Number(event.key))
+  if (parts(at, event.key)) return true
   const step = steps[event.key]
   if (step) return go(of, at, ...turned(at, step), event.shiftKey)
   return pressed(of, at, event)
@@ -83,14 +86,14 @@ function pressed(of: Table, at: Place, event: KeyboardEvent): boolean {
     case 'Escape':
       return escape()
   }
-  return /^\d$/.test(event.key) && number(of, at, Number(event.key))
+  return false
 }
 
 // mark does what a pointer does that is put down and lifted.
 function mark(of: Table, at: Place): boolean {
   if (fixed.value) return true
   cursor.value = at
-  const acts = actsOf(of, begun(at, at.part === 'treadling' ? 'toggle' : 'line', colour.value))
+  const acts = actsOf(of, begun(at, at.part === 'treadling' ? 'toggle' : 'line', colour.value), awaited.value)
   draw(acts, splicesOf(acts))
   return true
 }
@@ -134,18 +137,48 @@ function escape(): boolean {
   return true
 }
 
-// number puts a figure that was typed where the cursor is, and goes on to the next thread.
-// 0 stands for ten.
-function number(of: Table, at: Place, digit: number): boolean {
-  if (fixed.value || !isDrawable(at.part)) return false
-  const n = digit === 0 ? 10 : digit
+// figure is one of a number where the cursor is.
+function figure(of: Table, at: Place, typed: number): boolean {
+  const other = counted(at)
+  if (fixed.value || !other) return false
+  const now = figured(held.value, typed, limits(of, other)[1])
+  const known = held.value > 0 || now.held > 0
+  held.value = now.held
+  for (const n of now.put) number(other, n)
+  return known || now.put.length > 0
+}
+
+const counted = (at: Place): 'shaft' | 'treadle' | null => (at.part === 'threading' ? 'shaft' : at.part === 'treadling' ? 'treadle' : null)
+
+// parts reports whether a key did no more than to end a number. A space does that also after
+// one that was whole by itself, an arrow only goes on, and Escape forgets what was begun.
+function parts(at: Place, key: string): boolean {
+  const [begun, other] = [held.value, counted(at)]
+  const after = !parted.value && key === ' '
+  parted.value = true
+  held.value = 0
+  if (begun === 0 || !other) return after
+  if (key === 'Escape') return true
+  number(other, begun)
+  parted.value = true
+  return key === ' ' || key === 'Enter' || key in steps
+}
+
+// settle puts a number that was begun, for who leaves the draft.
+export function settle(): void {
+  if (cursor.value) parts(cursor.value, ' ')
+}
+
+// number puts one where the cursor is, and goes on to the next thread.
+function number(other: 'shaft' | 'treadle', n: number): void {
+  const of = table.value
+  const at = of && (cursor.value && isDrawable(cursor.value.part) ? cursor.value : first(of, 'threading'))
+  if (!of || !at || !isDrawable(at.part)) return
   const way = threadWay(at.part)
-  const other = at.part === 'threading' ? 'shaft' : at.part === 'treadling' ? 'treadle' : null
-  if (!other || n > limits(of, other)[1]) return false
   const acts = actsOf(of, begun({ ...at, [other]: n }, 'line'))
   if (!isSet(of, at, n)) draw(acts, splicesOf(acts))
   show({ ...moved(of, at, way === 'end' ? 1 : 0, way === 'pick' ? 1 : 0), [other]: n })
-  return true
+  parted.value = false
 }
 
 const isSet = (of: Table, at: Place, n: number): boolean => (at.part === 'threading' ? of.threading[at.end ?? -1] === n : same(setAt(of.treadling, at.pick ?? -1), setOf(n)))

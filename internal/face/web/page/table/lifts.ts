@@ -47,21 +47,14 @@ export function upOf(of: Worked): Up {
   const up = emptySets(picks)
   const lift = new Int32Array(picks)
   const known = new Known()
-  const openings = new Map<string, NumberSet>()
+  const pressed = new Known()
+  const openings: NumberSet[] = []
   for (let i = 0; i < picks; i++) {
-    putSet(up, i, isTreadled(of) ? openedOnce(of, openings, setAt(given, i)) : setAt(given, i))
+    const [lo, hi] = [given.lo[i] ?? 0, given.hi[i] ?? 0]
+    putSet(up, i, isTreadled(of) ? (openings[pressed.numberOf(lo, hi)] ??= opened(of, lo, hi)) : { lo, hi })
     lift[i] = known.numberOf(up.lo[i] ?? 0, up.hi[i] ?? 0)
   }
   return { up, lift, differ: known.count }
-}
-
-function openedOnce(of: Worked, openings: Map<string, NumberSet>, pressed: NumberSet): NumberSet {
-  const key = `${pressed.lo},${pressed.hi}`
-  const found = openings.get(key)
-  if (found) return found
-  const made = opened(of, pressed.lo, pressed.hi)
-  openings.set(key, made)
-  return made
 }
 
 // Known numbers sets as they first come.

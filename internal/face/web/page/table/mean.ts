@@ -1,6 +1,6 @@
 import { dotAt, threadsOver } from './axis'
 import { partOf } from './light'
-import { dyeAt, pixelOf, type Drawn, type Lines } from './look'
+import { dyeAt, type Drawn, type Lines } from './look'
 import { hasBit } from './sets'
 import { pickAt } from './view'
 
@@ -17,6 +17,8 @@ export class Mean implements Lines {
   private readonly from: Int32Array // the columns under each dot
   private readonly to: Int32Array
   private readonly kept = new Map<number, Float32Array>()
+  private readonly sum: Float32Array // of a line, and the line: one at a time is read
+  private readonly out: Uint32Array
 
   constructor(
     private readonly drawn: Drawn,
@@ -25,6 +27,8 @@ export class Mean implements Lines {
   ) {
     this.from = new Int32Array(wide)
     this.to = new Int32Array(wide)
+    this.sum = new Float32Array(3 * wide)
+    this.out = new Uint32Array(wide)
     const { cols, cell } = drawn
     const long = dotAt(cols, cols.n, cell)
     for (let x = 0; x < wide && from + x < long; x++) [this.from[x], this.to[x]] = threadsOver(cols, from + x, from + x + 1, cell)
@@ -32,16 +36,24 @@ export class Mean implements Lines {
 
   line(y: number): Uint32Array {
     const { rows, cell } = this.drawn
-    const out = new Uint32Array(this.wide)
+    const out = this.out.fill(0)
     if (y >= dotAt(rows, rows.n, cell)) return out
     const [first, last] = threadsOver(rows, y, y + 1, cell)
-    const sum = new Float32Array(3 * this.wide)
-    for (let row = first; row < last; row++) add(sum, this.row(row))
-    const share = (k: number): number => partOf((sum[k] ?? 0) / (last - first))
+    const sum = first + 1 === last ? this.row(first) : this.sumOf(first, last)
+    const share = 1 / (last - first)
     for (let x = 0; x < this.wide; x++) {
-      if ((this.to[x] ?? 0) > (this.from[x] ?? 0)) out[x] = pixelOf([share(3 * x), share(3 * x + 1), share(3 * x + 2)])
+      if ((this.to[x] ?? 0) <= (this.from[x] ?? 0)) continue
+      const [r, g, b] = [partOf((sum[3 * x] ?? 0) * share), partOf((sum[3 * x + 1] ?? 0) * share), partOf((sum[3 * x + 2] ?? 0) * share)]
+      out[x] = 0xff000000 | (b << 16) | (g << 8) | r
     }
     return out
+  }
+
+  // sumOf is the light of several picks.
+  private sumOf(first: number, last: number): Float32Array {
+    const sum = this.sum.fill(0)
+    for (let row = first; row < last; row++) add(sum, this.row(row))
+    return sum
   }
 
   // row is the light of a pick, a mean for each dot.

@@ -9,6 +9,7 @@ import { ProblemList } from '../problems'
 import { words } from '../words'
 import { picksOf } from './cloth'
 import { stretchOf } from './cursor'
+import { dyeNames, hasTable, palette } from './facts'
 import { show } from './keys'
 import { type AnyAct, draw, fixed, table, tryOut } from './session'
 import { chosen, cursor, underway, view } from './sight'
@@ -181,10 +182,9 @@ function Blocks() {
 
 // Dye adds a colour, where colours are the draft's own.
 export function AddDye() {
-  const of = table.value
   const hex = useSignal('#25407c')
-  if (!of || fixed.value || of.names.length > 0) return null
-  const n = of.palette.length
+  if (!hasTable.value || fixed.value || dyeNames.value.length > 0) return null
+  const n = palette.value.length
   return (
     <p class="buttons">
       <label for="table-dye">{w.dye}</label>

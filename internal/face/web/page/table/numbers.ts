@@ -13,19 +13,38 @@ const [high, figure, air] = [14, 0.58, 6]
 // family is the type of the page; figures of one width stand under one another.
 const family = "Andika, 'Segoe UI', sans-serif"
 
-export function paintNumbers(ink: Ink, view: View, { table }: Drawn, tokens: Tokens): void {
+// Ruler is where numbers stand.
+export type Ruler = 'ends' | 'picks' | 'shafts' | 'treadles'
+
+export const rulers: readonly Ruler[] = ['ends', 'picks', 'shafts', 'treadles']
+
+// paintNumbers writes the numbers of a ruler, upon what is clear.
+export function paintNumbers(ink: Ink, view: View, drawn: Drawn, tokens: Tokens, ruler: Ruler): void {
   const { ratio } = view.sight.room
-  const { bands, sight } = view
   ink.font = `${high * ratio}px ${family}`
   ink.fillStyle = tokens.soft
   ink.textBaseline = 'middle'
+  const { left } = view.sight.arrangement
+  const where = ruler === 'ends' || ruler === 'treadles' ? across : beside((ruler === 'picks') === left, ratio)
+  write(ink, view.bands[ruler], labelsOf(view, drawn, ruler), where)
+}
+
+function labelsOf(view: View, { table }: Drawn, ruler: Ruler): Label[] {
+  const { sight } = view
+  const { ratio } = sight.room
   const wide = (most: number): number => (String(Math.max(most, 1)).length * high * figure + air) * ratio
   const tall = (high + 2) * ratio
   const { c0, c1, r0, r1 } = seen(view)
-  write(ink, bands.ends, endLabels(view, wide(sight.extent.ends), runsIn(table.warp.colours, sight.arrangement.back ? sight.extent.ends - c1 : c0, c1 - c0)), across)
-  write(ink, bands.picks, pickLabels(view, tall, runsIn(table.weft.colours, sight.arrangement.upwards ? sight.extent.picks - r1 : r0, r1 - r0)), beside(sight.arrangement.left, ratio))
-  write(ink, bands.shafts, shaftLabels(view, tall), beside(!sight.arrangement.left, ratio))
-  write(ink, bands.treadles, treadleLabels(view, wide(sight.extent.across)), across)
+  switch (ruler) {
+    case 'ends':
+      return endLabels(view, wide(sight.extent.ends), runsIn(table.warp.colours, sight.arrangement.back ? sight.extent.ends - c1 : c0, c1 - c0))
+    case 'picks':
+      return pickLabels(view, tall, runsIn(table.weft.colours, sight.arrangement.upwards ? sight.extent.picks - r1 : r0, r1 - r0))
+    case 'shafts':
+      return shaftLabels(view, tall)
+    case 'treadles':
+      return treadleLabels(view, wide(sight.extent.across))
+  }
 }
 
 // runsIn are the ends of the runs of colour of so many threads from one on.

@@ -1,7 +1,8 @@
-import type { Rect } from './bands'
+import { meets, type Rect } from './bands'
 import { fill } from './harness'
 import { areaRect, inSight, rectOf, type Area, type Place } from './hit'
-import type { Tokens } from './look'
+import { dyeAt, type Drawn, type Tokens } from './look'
+import type { Crossings } from './strokes'
 import type { Ink } from './surface'
 import type { View } from './view'
 
@@ -9,16 +10,21 @@ import type { View } from './view'
 // without anything being drawn anew. Each is told apart by its outline as well as its colour.
 
 export type Pointed = {
+  readonly coming?: Crossings // crossings as they will be: their cells, in a light line and a dark
   readonly chosen?: readonly Area[] // selected: tinted, with a whole line around it
   readonly found?: readonly Area[] // what a finding or a search points at: a double line
   readonly fill?: readonly Area[] // what is repeated to fill a warp: a broken line
   readonly cursor?: Place | null // where keys write: a thick line, with a light one within
 }
 
-export function paintOverlay(ink: Ink, view: View, pointed: Pointed, tokens: Tokens): void {
+// isEmpty reports whether there is nothing to point out.
+export const isEmpty = ({ coming, chosen, found, fill, cursor }: Pointed): boolean => !coming?.length && !chosen?.length && !found?.length && !fill?.length && !cursor
+
+export function paintOverlay(ink: Ink, view: View, pointed: Pointed, tokens: Tokens, drawn: Drawn): void {
   const { width, height, ratio } = view.sight.room
   const line = Math.max(Math.round(ratio), 1)
   ink.clearRect(0, 0, width, height)
+  crossings(ink, view, pointed.coming ?? [], drawn, line)
   for (const rect of rects(view, pointed.fill)) broken(ink, tokens.soft, rect, 2 * line)
   for (const rect of rects(view, pointed.chosen)) {
     ink.globalAlpha = 0.22
@@ -31,6 +37,32 @@ export function paintOverlay(ink: Ink, view: View, pointed: Pointed, tokens: Tok
     outline(ink, tokens.found, grown(rect, line), line)
   }
   cursor(ink, view, pointed.cursor ?? null, tokens, line)
+}
+
+// crossings draws cells in the colour of what is on top in them when they have become what
+// they will be: around all of them a dark line, and within it a light one.
+function crossings(ink: Ink, view: View, coming: Crossings, drawn: Drawn, line: number): void {
+  const cells = new Map<string, Coming>()
+  for (const { cells: some, up } of coming) {
+    for (const [pick, end] of some) {
+      const rect = rectOf(view, { part: 'drawdown', pick, end })
+      const shown = rect && inSight(view, 'drawdown', { ...rect, w: Math.max(rect.w, line), h: Math.max(rect.h, line) })
+      if (shown) cells.set(`${pick} ${end}`, { rect: shown, css: topOf(drawn, pick, end, up) })
+    }
+  }
+  const { dyes } = drawn
+  for (const { rect } of cells.values()) fill(ink, dyes.ink.css, meets(grown(rect, 2 * line), view.bands.drawdown))
+  for (const { rect } of cells.values()) fill(ink, dyes.paper.css, meets(grown(rect, line), view.bands.drawdown))
+  for (const { rect, css } of cells.values()) fill(ink, css, rect)
+}
+
+type Coming = { rect: Rect; css: string }
+
+// topOf is the colour of a crossing in which the end is up.
+function topOf({ table, dyes, sight }: Drawn, pick: number, end: number, up: boolean): string {
+  const warp = up !== sight.arrangement.back
+  if (dyes.marks) return (warp ? dyes.ink : dyes.paper).css
+  return dyeAt(dyes, (warp ? table.warp.colours[end] : table.weft.colours[pick]) ?? 0).css
 }
 
 const rects = (view: View, areas: readonly Area[] = []): Rect[] => areas.map((area) => areaRect(view, area)).filter((rect) => rect !== null)

@@ -1,19 +1,21 @@
 import { useEffect } from 'preact/hooks'
-import { doc, lost } from '../doc'
 import type { Kind } from '../document'
+import { docName } from '../doc'
 import { Link } from '../link'
 import type { Place } from '../place'
-import { ProblemList } from '../problems'
+import { Problems } from '../problems'
 import { strokes } from '../state'
 import { words } from '../words'
+import { FromShelf } from '../warp/from_shelf'
+import { readBeside } from './beside'
 import { Canvas } from './canvas'
-import { picksOf } from './cloth'
+import { gone, hasTable, summary, version } from './facts'
 import { Findings } from './findings'
 import { TakeAlong } from './keep_picture'
 import { Looks } from './looks'
 import { AddDye, Go, Whole } from './more'
 import { Overview } from './overview'
-import { fixed, problems, setWhole, stale, table, whole } from './session'
+import { fixed, problems, setWhole, stale, whole } from './session'
 import { forget } from './sight'
 import { Dyes, More, Stretch, Tools } from './tools'
 
@@ -25,8 +27,7 @@ export function TablePage({ of, id }: { of: Kind; id: number }) {
     forget()
     return forget
   }, [id])
-  const now = doc.value
-  if (lost.value || now?.removed) return <p>{words.document_.lostSays}</p>
+  if (gone.value) return <p>{words.document_.lostSays}</p>
   const back: Place = of === 'warp' ? { page: 'warp', id, stage: 'cloth' } : { page: 'draft', id }
   return (
     <>
@@ -34,16 +35,25 @@ export function TablePage({ of, id }: { of: Kind; id: number }) {
         <Link to={back}>{w.back[of === 'warp' ? 'warp' : 'draft']}</Link>
       </p>
       <div class="title-row">
-        <h1>{now?.name ?? w.title}</h1>
-        <span class="soft">{table.value ? w.summary(table.value.threading.length, picksOf(table.value), table.value.shafts, table.value.treadles) : ''}</span>
+        <h1>{docName.value ?? w.title}</h1>
+        <Summary />
       </div>
       <Standing warp={of === 'warp'} />
-      {table.value && <Drawing />}
+      {hasTable.value && <Drawing of={of} />}
+      <Beside of={of} id={id} />
     </>
   )
 }
 
-// Standing is what there is to say before anything is drawn, and of what was drawn last.
+const Summary = () => <span class="soft">{summary.value}</span>
+
+// Beside reads what stands beside the table, anew when that has changed.
+function Beside({ of, id }: { of: Kind; id: number }) {
+  useEffect(() => readBeside(of, id), [of, id, version.value])
+  return null
+}
+
+// Standing is what there is to say before anything is drawn.
 function Standing({ warp }: { warp: boolean }) {
   return (
     <>
@@ -59,6 +69,16 @@ function Standing({ warp }: { warp: boolean }) {
         </p>
       )}
       {fixed.value && <p class="aside">{w.fixed[fixed.value] ?? fixed.value}</p>}
+      {!hasTable.value && <Problems of={problems.value} />}
+    </>
+  )
+}
+
+// Told is what there is to say of what was drawn last. It lies over the drawing, so that this
+// does not move away under the hand.
+function Told() {
+  return (
+    <div class="table-told">
       {stale.value && (
         <p class="care" role="alert">
           {w.stale}
@@ -66,18 +86,21 @@ function Standing({ warp }: { warp: boolean }) {
       )}
       <div role="status">
         {strokes.value > 1 && <p class="soft">{w.waiting(strokes.value)}</p>}
-        <ProblemList of={problems.value} />
+        <Problems of={problems.value} />
       </div>
-    </>
+    </div>
   )
 }
 
-function Drawing() {
+function Drawing({ of }: { of: Kind }) {
   return (
     <div class="table-page">
       <div class="table-main">
         <Tools />
-        <Canvas />
+        <div class="table-box">
+          <Canvas />
+          <Told />
+        </div>
         <p id="table-keys" class="soft">
           {w.keys}
         </p>
@@ -90,9 +113,10 @@ function Drawing() {
       </div>
       <div class="table-side">
         <Overview />
-        <Findings />
+        <Findings shelf={of === 'draft'} />
         <Looks />
         <TakeAlong />
+        {of === 'warp' && <FromShelf part="draft" name={words.warp.draft} />}
       </div>
     </div>
   )

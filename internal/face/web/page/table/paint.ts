@@ -1,12 +1,13 @@
 import { dotAt } from './axis'
 import type { Rect } from './bands'
 import type { Table } from './cloth'
-import { fill, paintBars, paintBeside, paintThreading, paintTies } from './harness'
-import { drawnOf, smallDrawn, type Drawn, type Look } from './look'
+import { anew, sameFrame, whole, type Anew, type Shown } from './anew'
+import { fill, paintBeside, paintEnds, paintPicks, paintThreading, paintTies } from './harness'
+import { drawnOf, smallDrawn, type Look } from './look'
 import { Mean } from './mean'
 import { paintNumbers } from './numbers'
-import { paintOverlay, type Pointed } from './overlay'
-import type { Clock } from './slices'
+import { isEmpty, paintOverlay, type Pointed } from './overlay'
+import { budget, inFrame, type Clock } from './slices'
 import { offscreen, type Ink, type MakeSurface } from './surface'
 import { Tiles } from './tiles'
 import type { View } from './view'
@@ -20,11 +21,13 @@ const framed = ['drawdown', 'threading', 'ties', 'treadling', 'lifts', 'warp-col
 //   painter.paint()
 //   painter.point(overlay, { cursor: place })
 //
-// A draft that has changed is shown again; what did not change is copied.
+// A draft that has changed is shown again; what did not change stays as it is.
 export class Painter {
   readonly tiles: Tiles
+  private clear: Ink | null = null // the canvas above, where nothing is on it
   private begun = false // shown anew since it was painted
-  private now: { drawn: Drawn; view: View; look: Look } | null = null
+  private now: (Shown & { look: Look }) | null = null
+  private onCanvas: Shown | null = null // null: nothing that could stay
   private of: { table: Table; look: Look; cell: number } | null = null
 
   // ready is called when more of the picture can be painted: it is to call paint, at once or
@@ -42,7 +45,8 @@ export class Painter {
   show(table: Table, view: View, look: Look): void {
     const moved = this.now && this.of?.table === table && this.of.look === look && this.now.view.sight === view.sight && this.of.cell === view.cell
     const drawn = moved && this.now ? this.now.drawn : drawnOf(table, view, look)
-    if (!moved) this.tiles.show(drawn)
+    if (!moved && !this.tiles.show(drawn)) this.onCanvas = null
+    if (this.now?.look !== look) this.onCanvas = null
     this.now = { drawn, view, look }
     this.begun = true
     this.of = { table, look, cell: view.cell }
@@ -52,22 +56,37 @@ export class Painter {
   // missing is painted then.
   paint(): boolean {
     if (!this.now) return true
-    const { drawn, view, look } = this.now
-    if (!this.begun) return this.tiles.goOn(this.ink, view)
     const from = this.clock.now()
-    const { width, height } = view.sight.room
-    fill(this.ink, look.tokens.ground, { x: 0, y: 0, w: width, h: height })
-    fill(this.ink, look.tokens.paper, view.bands.drawdown)
-    for (const part of [paintThreading, paintTies, paintBeside, paintBars]) part(this.ink, view, drawn)
-    for (const name of framed) this.frame(view.bands[name], look)
-    paintNumbers(this.ink, view, drawn, look.tokens)
+    if (!this.begun) return this.tiles.goOn(this.ink, this.now.view, from + budget)
+    const { view, look } = this.now
+    const before = this.onCanvas && sameFrame(this.onCanvas, this.now) ? this.onCanvas : null
+    if (!before) fill(this.ink, look.tokens.ground, { x: 0, y: 0, w: view.sight.room.width, h: view.sight.room.height })
+    const parts = before ? anew(before, this.now) : whole(view)
+    this.around(parts, this.now, before !== null)
     this.begun = false
-    return this.tiles.paint(this.ink, view, from)
+    this.onCanvas = this.now
+    return parts.cloth ? this.tiles.paint(this.ink, view, from, look.tokens.paper) : this.tiles.goOn(this.ink, view, from + inFrame)
   }
 
-  // point paints what is pointed out, on a canvas above.
+  // around paints what is new of what stands around the cloth.
+  private around({ threading, beside, ties, ends, picks, rulers }: Anew, { drawn, view, look }: Shown & { look: Look }, clear: boolean): void {
+    const { ink } = this
+    if (threading) paintThreading(ink, view, drawn, threading)
+    if (ties) paintTies(ink, view, drawn)
+    if (beside) paintBeside(ink, view, drawn, beside)
+    if (ends) paintEnds(ink, view, drawn)
+    if (picks) paintPicks(ink, view, drawn)
+    for (const ruler of clear ? rulers : []) fill(ink, look.tokens.ground, view.bands[ruler] ?? null)
+    for (const name of framed) this.frame(view.bands[name], look)
+    for (const ruler of rulers) paintNumbers(ink, view, drawn, look.tokens, ruler)
+  }
+
+  // point paints what is pointed out, on a canvas above; where it points out nothing, and
+  // nothing did, that is left alone.
   point(above: Ink, pointed: Pointed): void {
-    if (this.now) paintOverlay(above, this.now.view, pointed, this.now.look.tokens)
+    const empty = isEmpty(pointed)
+    if (this.now && !(empty && this.clear === above)) paintOverlay(above, this.now.view, pointed, this.now.look.tokens, this.now.drawn)
+    this.clear = empty ? above : null
   }
 
   // frame draws a line around a part, outside of its cells.

@@ -1,18 +1,21 @@
 import { signal } from '@preact/signals'
 import { ask } from '../ask'
-import { readDoc } from '../doc'
+import { doc, readDoc } from '../doc'
 import { heard } from '../heard'
 import { keep, kept } from '../keep'
-import type { Problem } from '../kinds'
+import type { Answer, Problem } from '../kinds'
 import * as steps from '../past'
+import { shared } from '../same'
 import { past, strokes } from '../state'
 import { windowId } from '../window'
 import { type Table, tableOf, type TableSaid } from './cloth'
 import { type Changed, spliced, type Splices } from './splice'
+import { type Crossings, crossingsOf } from './strokes'
 
 // The draft that is drawn on, and what the server makes of strokes. A stroke is seen at
 // once: the page makes it by itself as far as it can, and what the server answers takes its
-// place. Strokes are sent one after another, each upon what the one before made.
+// place; crossings, of which only the server knows how they come about, are pointed out until
+// then. Strokes are sent one after another, each upon what the one before made.
 
 export type AnyAct = { do: string; [key: string]: unknown }
 
@@ -20,7 +23,10 @@ type Gesture = { acts: readonly AnyAct[]; splices: Splices }
 
 type Said = Omit<TableSaid, 'frozen' | 'fill'> & { fixed?: string; whole?: boolean; fill?: { threading?: [number, number]; picks?: [number, number] } }
 
-type Answered = Changed & { version: number; fill?: Said['fill']; problems: Problem[] }
+// Same is the answer where nothing is newer than what is known.
+type Same = { version: number; fixed?: string }
+
+type Answered = Changed & { version: number; fill?: Said['fill']; told: Problem[]; problems: Problem[] }
 
 export type Area = { part?: string; ends?: [number, number]; picks?: [number, number]; numbers?: number[] }
 export type Remedy = { says: string; acts: AnyAct[]; swap?: boolean }
@@ -28,6 +34,7 @@ export type Finding = { topic: string; severity: 'wrong' | 'care' | 'note'; says
 type Looked = { version: number; uses: string[]; findings: Finding[] }
 
 export const table = signal<Table | null>(null) // as it is shown
+export const awaited = signal<Crossings>([]) // strokes in the drawdown that are not answered yet
 export const fixed = signal('') // why nothing can be drawn
 export const whole = signal(false) // of a warp: every end and pick
 export const problems = signal<Problem[]>([]) // of what was drawn last
@@ -35,9 +42,11 @@ export const findings = signal<Finding[]>([])
 export const uses = signal<string[]>([])
 export const use = signal('')
 export const start = signal('')
+export const loom = signal('') // of the shelf, that a draft of the shelf is for
 export const stale = signal(false) // another window drew; the last strokes were not made
 
 let of = 0
+let wrong: ReadonlySet<string> | null = null // what was wrong with the document before
 let known: Table | null = null // as the server has it
 let queue: Gesture[] = []
 let sending = false
@@ -47,7 +56,28 @@ const address = (id: number, more = ''): string => `/api/documents/${id}/table${
 // readTable reads the draft anew, and sends what is still to be drawn on it.
 export async function readTable(id: number): Promise<boolean> {
   if (id !== of) begin(id)
+  if (known && doc.peek()?.id === id) return readSince(id, known.version)
   const [fine, answer] = await Promise.all([readDoc(id), ask<Said>(address(id))])
+  return (await read(id, answer, fine)) && fine
+}
+
+// readSince asks for no more than whether there is something newer, and reads the document
+// itself only then: after a stroke of its own the page has all that it shows.
+async function readSince(id: number, version: number): Promise<boolean> {
+  const answer = await ask<Said | Same>(`${address(id)}&since=${version}`)
+  if (id !== of) return true
+  if (answer.is === 'done' && !('threading' in answer.value)) {
+    if ((answer.value.fixed ?? '') === fixed.value) return read(id, answer, true)
+    known = null
+    return readTable(id)
+  }
+  const newer = answer.is !== 'done' || !known || answer.value.version > known.version
+  const fine = newer ? await readDoc(id) : true
+  return (await read(id, answer as Answer<Said>, fine)) && fine
+}
+
+// read takes in what was answered.
+async function read(id: number, answer: Answer<Said | Same>, fine: boolean): Promise<boolean> {
   if (id !== of) return true
   if (answer.is === 'problems') {
     problems.value = answer.problems
@@ -56,7 +86,8 @@ export async function readTable(id: number): Promise<boolean> {
   }
   if (answer.is === 'trouble') return fine
   if (!heard(answer)) return false
-  if (known === null || answer.value.version > known.version) settle(answer.value) // an earlier one comes late
+  const { value } = answer
+  if ('threading' in value && (known === null || value.version > known.version)) settle(value) // an earlier one comes late
   void send()
   if (lookedAt() !== looked) await look()
   return fine
@@ -68,10 +99,18 @@ function begin(id: number): void {
   problems.value = []
   findings.value = []
   looked = ''
+  wrong = null
+  ;[use.value, start.value, loom.value] = kept(`looking-${id}`, ['', '', ''])
   stale.value = false
   whole.value = false
   queue = kept<Gesture[]>(`strokes-${id}`, [])
+  noted()
+}
+
+// noted tells how many strokes wait, and which crossings they are of.
+function noted(): void {
   strokes.value = queue.length
+  awaited.value = queue.length === 0 && awaited.peek().length === 0 ? awaited.peek() : crossingsOf(queue.flatMap((gesture) => gesture.acts))
 }
 
 function settle(said: Said): void {
@@ -106,7 +145,7 @@ export function draw(acts: readonly AnyAct[], splices: Splices = {}): void {
 }
 
 function remember(): void {
-  strokes.value = queue.length
+  noted()
   keep(`strokes-${of}`, queue)
 }
 
@@ -117,7 +156,8 @@ async function send(): Promise<void> {
   let drew = false
   while (queue[0] && known && id === of) {
     const gesture = queue[0]
-    const answer = await ask<Answered>(address(id), { base: known.version, window: await windowId, acts: gesture.acts })
+    const base = known.version
+    const answer = await ask<Answered>(address(id), { base, window: await windowId, acts: gesture.acts })
     if (id !== of) break
     if (answer.is === 'gone' || answer.is === 'refused') {
       heard(answer)
@@ -126,7 +166,7 @@ async function send(): Promise<void> {
     queue = queue.slice(1)
     if (answer.is === 'done') {
       drew = true
-      answered(id, answer.value)
+      answered(id, base, answer.value)
     } else if (answer.is === 'problems') {
       problems.value = answer.problems
     } else if (answer.is === 'conflict') {
@@ -146,13 +186,16 @@ async function reread(id: number): Promise<void> {
   if (answer.is === 'done' && id === of) settle(answer.value)
 }
 
-function answered(id: number, { fill: _, problems: told, ...changed }: Answered): void {
-  const before = known
-  if (!before) return
-  if (changed.version !== before.version) past.value = steps.changed(past.value, id, changed.version)
-  known = spliced(before, changed)
-  problems.value = told
+function answered(id: number, base: number, { fill: _, told, problems: all, ...changed }: Answered): void {
+  if (changed.version !== base) past.value = steps.changed(past.value, id, changed.version)
+  if (known?.version === base) known = spliced(known, changed) // else it was read anew meanwhile
+  const shown = doc.peek()
+  if (shown?.id === id && shown.version < changed.version) doc.value = { ...shown, version: changed.version }
+  problems.value = [...told, ...all.filter((one) => wrong && !wrong.has(keyOf(one)))]
+  wrong = new Set(all.map(keyOf))
 }
+
+const keyOf = ({ code, path, says }: Problem): string => [code, path, says].join(' ')
 
 // One look at what there is to tell is on its way at a time; what was looked at last is not
 // looked at again.
@@ -160,7 +203,7 @@ let looking = false
 let again = false
 let looked = ''
 
-const lookedAt = (): string => [of, known?.version, whole.value, use.value, start.value].join(' ')
+const lookedAt = (): string => [of, known?.version, whole.value, use.value, start.value, loom.value].join(' ')
 
 export async function look(): Promise<void> {
   if (looking) {
@@ -172,10 +215,11 @@ export async function look(): Promise<void> {
     again = false
     const id = of
     looked = lookedAt()
-    const answer = await ask<Looked>(`${address(id, '/findings')}&use=${use.value}&start=${start.value}`)
+    keep(`looking-${id}`, [use.value, start.value, loom.value])
+    const answer = await ask<Looked>(`${address(id, '/findings')}&use=${use.value}&start=${start.value}&loom=${loom.value}`)
     if (answer.is === 'done' && id === of) {
-      findings.value = answer.value.findings
-      uses.value = answer.value.uses
+      findings.value = shared(findings.value, answer.value.findings)
+      uses.value = shared(uses.value, answer.value.uses)
     }
   } while (again)
   looking = false

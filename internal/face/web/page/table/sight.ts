@@ -1,11 +1,12 @@
 import { computed, effect, signal } from '@preact/signals'
-import { scaled } from './axis'
+import { type Axis, scaled } from './axis'
 import { asPrinted, type Arrangement, type Room } from './bands'
 import { endsOf, picksOf, type Table } from './cloth'
 import type { Area, Place } from './hit'
 import type { Seeing } from './light'
 import type { Cells, Tokens } from './look'
 import { table } from './session'
+import type { Crossings } from './strokes'
 import { extentOf, fitting, larger, leastCell, resighted, type Sight, type View, viewOf } from './view'
 
 // How a weaver looks at the draft: what is in sight, how large, drawn how. It belongs to the
@@ -24,11 +25,11 @@ function remembered(): Kept {
   }
 }
 
-const before = remembered()
-export const arrangement = signal(before.arrangement)
-export const cells = signal(before.cells)
-export const seeing = signal(before.seeing)
-export const toScale = signal(before.toScale)
+const kept = remembered()
+export const arrangement = signal(kept.arrangement)
+export const cells = signal(kept.cells)
+export const seeing = signal(kept.seeing)
+export const toScale = signal(kept.toScale)
 
 effect(() => {
   const now: Kept = { arrangement: arrangement.value, cells: cells.value, seeing: seeing.value, toScale: toScale.value }
@@ -45,16 +46,26 @@ export const cursor = signal<Place | null>(null)
 export const chosen = signal<Area | null>(null)
 export const found = signal<Area[]>([])
 export const underway = signal<Table | null>(null) // with the stroke that is being drawn
+export const touched = signal<Crossings>([]) // those that it touches in the drawdown
 
 const sightOf = (of: Table): Sight => ({
   arrangement: arrangement.value,
   extent: extentOf(of),
   room: room.value,
-  sized: toScale.value ? scaled(of.warp, endsOf(of), of.weft, picksOf(of)) : null,
+  sized: toScale.value ? scaledOnce(of) : null,
 })
 
+// scaledOnce is the very same as before where no size has changed.
+let before: { sizes: unknown[]; axes: [Axis, Axis] } | null = null
+
+function scaledOnce(of: Table): [Axis, Axis] {
+  const sizes = [of.warp.thick, of.warp.apart, endsOf(of), of.weft.thick, of.weft.apart, picksOf(of)]
+  if (!before || sizes.some((size, i) => size !== before?.sizes[i])) before = { sizes, axes: scaled(of.warp, endsOf(of), of.weft, picksOf(of)) }
+  return before.axes
+}
+
 // comfortable is how large cells are at first where there is room for it, in CSS px.
-const comfortable = 24
+const comfortable = 32
 
 // begun is the view of a draft that is opened: all of it, or as much as can be worked in.
 function begun(sight: Sight): View {
@@ -64,7 +75,7 @@ function begun(sight: Sight): View {
 }
 
 // same says whether a draft has as many threads, so that its view can stay as it is.
-const same = (a: Sight, b: Sight): boolean => JSON.stringify([a.extent, a.arrangement, a.room]) === JSON.stringify([b.extent, b.arrangement, b.room]) && !a.sized && !b.sized
+const same = (a: Sight, b: Sight): boolean => JSON.stringify([a.extent, a.arrangement, a.room]) === JSON.stringify([b.extent, b.arrangement, b.room]) && a.sized === b.sized
 
 // keepSight keeps the view in step with the draft, the room and the arrangement.
 export const keepSight = (): (() => void) =>
@@ -84,6 +95,7 @@ export function forget(): void {
   chosen.value = null
   found.value = []
   underway.value = null
+  touched.value = []
 }
 
 export const shownTable = computed(() => underway.value ?? table.value)

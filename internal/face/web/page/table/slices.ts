@@ -11,6 +11,9 @@ export type Clock = {
 // takes longer than 16 ms.
 export const budget = 5
 
+// inFrame is how long one goes on that is part of a frame, in ms: a frame has more to do.
+export const inFrame = 2
+
 // inSlices does work whose steps are short, a slice now and the others later, and gives what
 // comes of it to done. What it returns stops it.
 export function inSlices<V>(clock: Clock, work: Iterator<unknown, V>, done: (made: V) => void): () => void {

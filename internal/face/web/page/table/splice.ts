@@ -1,5 +1,5 @@
 import { picksOf, withLifts, type Laid, type Table } from './cloth'
-import { isTreadled, type Shed } from './lifts'
+import { isTreadled, type Shed, type Worked } from './lifts'
 import { noNumbers, parseSet, putSet, type Sets } from './sets'
 
 // Part is a part of the table that can be changed.
@@ -30,7 +30,7 @@ export function spliced(table: Table, { splices, version, shafts, treadles, shed
     lifts: changedSets(table.lifts, splices.lifts),
   }
   const picks = isTreadled(worked) ? splices.treadling : splices.lifts
-  return withLifts({
+  const now = {
     ...table,
     ...worked,
     version: version ?? table.version,
@@ -39,7 +39,13 @@ export function spliced(table: Table, { splices, version, shafts, treadles, shed
     palette: splices.palette ? changedList(table.palette, splices.palette) : table.palette,
     warp: followed(table.warp, threading.length, splices.threading, splices['warp-colours']),
     weft: followed(table.weft, picksOf(worked), picks, splices['weft-colours']),
-  })
+  }
+  return liftsAlike(table, worked) ? now : withLifts(now)
+}
+
+// liftsAlike reports whether nothing has changed that says which shafts are up at a pick.
+function liftsAlike(a: Worked, b: Worked): boolean {
+  return a.shafts === b.shafts && a.shed === b.shed && (['ties', 'lowered', 'treadling', 'lifts'] as const).every((part) => a[part].lo === b[part].lo && a[part].hi === b[part].hi)
 }
 
 // changedList is a list with a splice made in it.
@@ -74,8 +80,8 @@ function changedSets(sets: Sets, splice: Splice<string> | undefined): Sets {
 }
 
 // asMany are sets for as many treadles as there are: one that is new lowers nothing.
-function asMany({ lo, hi }: Sets, n: number): Sets {
-  return { lo: fitted(lo, n), hi: fitted(hi, n) }
+function asMany(sets: Sets, n: number): Sets {
+  return sets.lo.length === n ? sets : { lo: fitted(sets.lo, n), hi: fitted(sets.hi, n) }
 }
 
 type Threads = Splice<number> | Splice<string> | undefined

@@ -85,7 +85,7 @@ export function slope(from: Place, to: Place): Place[] {
 
 // actsOf are the acts of a stroke: one for each part that it changes, none where it changes
 // nothing.
-export function actsOf(table: Table, stroke: Stroke): Act[] {
+export function actsOf(table: Table, stroke: Stroke, awaited: Crossings = []): Act[] {
   switch (stroke.part) {
     case 'threading':
       return threaded(table, stroke)
@@ -95,7 +95,7 @@ export function actsOf(table: Table, stroke: Stroke): Act[] {
     case 'ties':
       return tied(table, stroke)
     case 'drawdown':
-      return crossed(table, stroke)
+      return crossed(table, stroke, awaited)
     case 'warp-colours':
     case 'weft-colours':
       return coloured(table, stroke, stroke.part)
@@ -105,7 +105,11 @@ export function actsOf(table: Table, stroke: Stroke): Act[] {
 
 // alone says whether a stroke is one cell: it then takes away what is there. A line from a
 // cell that is set goes on from it.
-const alone = ({ places }: Stroke): boolean => places.every((place) => pointOf(place).join() === pointOf(places[0] as Place).join())
+function alone({ part, places }: Stroke): boolean {
+  const [a, b] = keysOf(part)
+  const first = places[0]
+  return places.every((place) => (!a || place[a] === first?.[a]) && (!b || place[b] === first?.[b]))
+}
 
 // threaded: an end is on one shaft, so that the last place of each counts. Where the first
 // cell is set, toggling takes ends out of their heddles.
@@ -167,13 +171,23 @@ function tyingOf(table: Table, { treadle = 0, shaft = 0 }: Place, both: boolean)
 
 const after = (tying: Tying, both: boolean): Tying => (tying === 'free' ? 'raised' : both && tying === 'raised' ? 'lowered' : 'free')
 
+// Crossings are crossings that become what they are not: with the end on top, or below.
+export type Crossings = readonly { readonly cells: readonly (readonly [pick: number, end: number])[]; readonly up: boolean }[]
+
+// crossingsOf are those of acts, in their order: of one that is in several the last counts.
+export const crossingsOf = (acts: readonly { do: string; [key: string]: unknown }[]): Crossings => (acts as readonly Act[]).flatMap((act) => (act.do === 'cells' ? [{ cells: act.cells, up: act.up }] : []))
+
 // crossed asks for every crossing of a stroke what the first becomes; which threading and
-// lifts give it, the server finds.
-function crossed(table: Table, { places }: Stroke): Act[] {
+// lifts give it, the server finds. Of a crossing that is awaited what it becomes counts.
+function crossed(table: Table, { places }: Stroke, awaited: Crossings): Act[] {
+  const coming = new Map<number, boolean>()
+  const keyOf = (pick: number, end: number): number => pick * table.threading.length + end
+  for (const { cells, up } of awaited) for (const [pick, end] of cells) coming.set(keyOf(pick, end), up)
+  const isUp = (pick: number, end: number): boolean => coming.get(keyOf(pick, end)) ?? onTop(table, pick, end)
   const { pick: row = 0, end: column = 0 } = places[0] ?? {}
-  const up = !onTop(table, row, column)
-  const cells = new Map<string, [number, number]>()
-  for (const { pick = 0, end = 0 } of places) if (onTop(table, pick, end) !== up) cells.set(`${pick},${end}`, [pick, end])
+  const up = !isUp(row, column)
+  const cells = new Map<number, [number, number]>()
+  for (const { pick = 0, end = 0 } of places) if (isUp(pick, end) !== up) cells.set(keyOf(pick, end), [pick, end])
   return cells.size === 0 ? [] : [{ do: 'cells', cells: [...cells.values()], up }]
 }
 

@@ -18,6 +18,18 @@ export const offscreen: MakeSurface = (w, h) => {
   return { image, ink: ink as unknown as Ink }
 }
 
+// Sheet is a picture that is worked on dot by dot, line after line, and put down in parts.
+export type Sheet = { readonly pixels: Uint32Array; put(ink: Ink, x: number, y: number, w: number, h: number): void }
+
+// sheetOf makes one for surfaces of that size: what is put lies where it lies on the sheet.
+export function sheetOf(ink: Ink, w: number, h: number): Sheet {
+  const data = ink.createImageData(w, h)
+  return {
+    pixels: new Uint32Array(data.data.buffer),
+    put: (to, x, y, wide, high) => to.putImageData(data, 0, 0, x, y, wide, high),
+  }
+}
+
 // putPixels writes a picture of that width from its upper left corner on.
 export function putPixels(ink: Ink, pixels: Uint32Array, w: number): void {
   const h = pixels.length / w

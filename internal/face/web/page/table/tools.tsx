@@ -2,6 +2,8 @@ import { useSignal } from '@preact/signals'
 import { Text } from '../inputs'
 import { words } from '../words'
 import { stretchOf } from './cursor'
+import { dyeNames, hasTable, palette, treadled } from './facts'
+import type { Table } from './cloth'
 import { colour, copied, tool, way, type Tool } from './hold'
 import { copy, paste } from './keys'
 import { draw, fixed, table } from './session'
@@ -58,15 +60,14 @@ function Zoom() {
 
 // Dyes are the colours to hold.
 export function Dyes() {
-  const of = table.value
-  if (!of || of.palette.length === 0) return null
+  if (palette.value.length === 0) return null
   return (
     <fieldset class="dyes">
       <legend>{w.colours}</legend>
-      {of.palette.map((hex, i) => (
+      {palette.value.map((hex, i) => (
         <label key={i}>
           <input type="radio" name="dye" checked={colour.value === i} onChange={() => (colour.value = i)} />
-          <span class="swatch" style={{ background: hex }} /> {of.names[i] ?? hex}
+          <span class="swatch" style={{ background: hex }} /> {dyeNames.value[i] ?? w.dyeSays(hex)}
         </label>
       ))}
     </fieldset>
@@ -76,8 +77,7 @@ export function Dyes() {
 // Stretch is what can be done to the chosen stretch.
 export function Stretch() {
   const at = stretchOf(chosen.value)
-  const of = table.value
-  if (!of || fixed.value) return null
+  if (!hasTable.value || fixed.value) return null
   if (!at) return <p class="soft">{w.chooseSays}</p>
   const does = (act: object): void => draw([{ ...act, part: at.part, from: at.from, to: at.to } as never])
   const threads = !at.drawable.endsWith('colours')
@@ -91,8 +91,8 @@ export function Stretch() {
         <button type="button" class="plain" onClick={() => does({ do: 'shift', by: 1 })}>{w.shiftUp}</button>
         <button type="button" class="plain" onClick={() => does({ do: 'shift', by: -1 })}>{w.shiftDown}</button>
         <button type="button" class="plain" onClick={() => does({ do: 'rotate', by: 1 })}>{w.rotate}</button>
-        <button type="button" class="plain" onClick={() => copy(of)}>{w.copy}</button>
-        {copied.value && <button type="button" class="plain" onClick={() => paste(of)}>{w.paste}</button>}
+        <button type="button" class="plain" onClick={() => withTable(copy)}>{w.copy}</button>
+        {copied.value && <button type="button" class="plain" onClick={() => withTable(paste)}>{w.paste}</button>}
         {threads && (
           <button type="button" class="plain" onClick={() => (does({ do: 'delete' }), (chosen.value = null))}>
             {w.remove}
@@ -103,6 +103,12 @@ export function Stretch() {
       {(at.part === 'threading' || at.part === 'treadling') && <Rule part={at.part} from={at.from} to={at.to} />}
     </div>
   )
+}
+
+// withTable does something with the draft as it is when a button is pressed.
+function withTable(act: (of: Table) => unknown): void {
+  const of = table.peek()
+  if (of) act(of)
 }
 
 type At = { part: string; from: number; to: number }
@@ -144,20 +150,19 @@ function Rule({ part, from, to }: At) {
 
 // More adds threads at the end of a list.
 export function More() {
-  const of = table.value
-  if (!of || fixed.value) return null
-  const add = (part: 'threading' | 'treadling' | 'lifts'): void => {
+  if (!hasTable.value || fixed.value) return null
+  const add = (part: 'threading' | 'treadling' | 'lifts'): void => withTable((of) => {
     const n = part === 'threading' ? of.threading.length : of[part].lo.length
     const put = part === 'threading' ? [1] : ['1']
     draw([{ do: 'put', part, at: n, remove: 0, put }], { [part]: { at: n, remove: 0, put } } as Splices)
-  }
-  const picked = of.treadling.lo.length > 0 ? 'treadling' : 'lifts'
+  })
+  const picked = treadled.value ? 'treadling' : 'lifts'
   return (
     <p class="buttons">
       <button type="button" class="plain" onClick={() => add('threading')}>{w.addEnd}</button>
       <button type="button" class="plain" onClick={() => add(picked)}>{w.addPick}</button>
-      <button type="button" class="plain" onClick={() => draw([{ do: 'shafts', number: of.shafts + 1 }])}>{w.addShaft}</button>
-      {picked === 'treadling' && <button type="button" class="plain" onClick={() => draw([{ do: 'treadles', number: of.treadles + 1 }])}>{w.addTreadle}</button>}
+      <button type="button" class="plain" onClick={() => withTable((of) => draw([{ do: 'shafts', number: of.shafts + 1 }]))}>{w.addShaft}</button>
+      {picked === 'treadling' && <button type="button" class="plain" onClick={() => withTable((of) => draw([{ do: 'treadles', number: of.treadles + 1 }]))}>{w.addTreadle}</button>}
       <button type="button" class="plain" onClick={() => draw([{ do: 'change', name: picked === 'treadling' ? 'lift-plan' : 'treadles' }])}>{picked === 'treadling' ? w.toLifts : w.toTreadles}</button>
     </p>
   )

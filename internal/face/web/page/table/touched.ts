@@ -1,4 +1,5 @@
 import { dotAt, type Axis } from './axis'
+import type { Stretch } from './cloth'
 import type { Dye, Drawn, Dyes } from './look'
 import { endAt, pickAt } from './view'
 
@@ -38,20 +39,26 @@ function sameDyes(a: Dyes, b: Dyes): boolean {
   return a.palette.every((dye, i) => same(dye, b.palette[i] ?? b.white)) && (['white', 'ink', 'paper', 'rule', 'strong'] as const).every((name) => same(a[name], b[name]))
 }
 
-// touchedColumns are the pieces of so many dots, from the left, in which a column is not as
-// it was; touchedRows those from the top. A crossing changes only with its end or its pick.
-export function touchedColumns(was: Drawn, now: Drawn, piece: number): Set<number> {
+// Pieces are pieces of a cloth of so many dots, by their number from the left or the top, with
+// the dots of each, from the first to before the last, in which something is not as it was.
+export type Pieces = Map<number, Stretch>
+
+// touchedColumns are those in which a column has changed, touchedRows those with a row. A
+// crossing changes only with its end or its pick.
+export function touchedColumns(was: Drawn, now: Drawn, piece: number): Pieces {
+  if (was.table.threading === now.table.threading && was.table.warp.colours === now.table.warp.colours && was.cols.n === now.cols.n) return new Map()
   const at = ({ table, sight, dyes }: Drawn) => (column: number): number => {
     const end = endAt(sight, column)
     return column >= sight.extent.ends ? -1 : (table.threading[end] ?? 0) * 0x10000 + (dyes.marks ? 0 : (table.warp.colours[end] ?? 0))
   }
-  return touched(was.cols, now.cols, now.cell, piece, at(was), at(now))
+  const [old, key] = [at(was), at(now)]
+  return touched(was.cols, now.cols, now.cell, piece, (i) => old(i) !== key(i))
 }
 
-export function touchedRows(was: Drawn, now: Drawn, piece: number): Set<number> {
-  const at = (drawn: Drawn, halves: 'lo' | 'hi') => (row: number): number => rowKey(drawn, row, halves)
-  const low = touched(was.rows, now.rows, now.cell, piece, at(was, 'lo'), at(now, 'lo'))
-  return new Set([...low, ...touched(was.rows, now.rows, now.cell, piece, at(was, 'hi'), at(now, 'hi'))])
+export function touchedRows(was: Drawn, now: Drawn, piece: number): Pieces {
+  if (was.table.up === now.table.up && was.table.weft.colours === now.table.weft.colours && was.rows.n === now.rows.n) return new Map()
+  const differs = (row: number): boolean => rowKey(was, row, 'lo') !== rowKey(now, row, 'lo') || rowKey(was, row, 'hi') !== rowKey(now, row, 'hi')
+  return touched(was.rows, now.rows, now.cell, piece, differs)
 }
 
 function rowKey({ table, sight, dyes }: Drawn, row: number, halves: 'lo' | 'hi'): number {
@@ -62,14 +69,29 @@ function rowKey({ table, sight, dyes }: Drawn, row: number, halves: 'lo' | 'hi')
 
 // touched are the pieces that hold a thread which differs. Where cells are smaller than dots
 // a thread may count to the dot beside its own.
-function touched(was: Axis, now: Axis, cell: number, piece: number, old: (i: number) => number, key: (i: number) => number): Set<number> {
-  const out = new Set<number>()
+function touched(was: Axis, now: Axis, cell: number, piece: number, differs: (i: number) => boolean): Pieces {
+  const out: Pieces = new Map()
   const axis = was.n > now.n ? was : now
   for (let i = 0; i < axis.n; i++) {
-    if (old(i) === key(i)) continue
-    const [first, last] = [dotAt(axis, i, cell) - 1, dotAt(axis, i + 1, cell)]
-    for (let at = Math.floor(Math.max(first, 0) / piece); at <= Math.floor(last / piece); at++) out.add(at)
+    if (!differs(i)) continue
+    const [first, last] = [Math.max(dotAt(axis, i, cell) - 1, 0), dotAt(axis, i + 1, cell) + 1]
+    for (let at = Math.floor(first / piece); at * piece < last; at++) {
+      const own: Stretch = [Math.max(first - at * piece, 0), Math.min(last - at * piece, piece)]
+      out.set(at, joined(out.get(at) ?? null, own))
+    }
   }
   return out
 }
 
+// joined is the smallest stretch that holds both.
+export const joined = (a: Stretch | null, b: Stretch): Stretch => (a ? [Math.min(a[0], b[0]), Math.max(a[1], b[1])] : b)
+
+// differing is from the first place to behind the last at which two lists differ; null where
+// they do not.
+export function differing(a: ArrayLike<number>, b: ArrayLike<number>): Stretch | null {
+  if (a === b) return null
+  let [from, to] = [0, Math.max(a.length, b.length)]
+  while (from < to && a[from] === b[from]) from++
+  while (to > from && a[to - 1] === b[to - 1]) to--
+  return from < to ? [from, to] : null
+}

@@ -14,6 +14,7 @@ export class Canvas {
   textAlign = 'start'
   textBaseline = 'alphabetic'
   copies = 0
+  filled = 0 // dots
   texts: { text: string; x: number; y: number }[] = []
   circles: { x: number; y: number }[] = []
   strokes: { x: number; y: number }[] = [] // where each line begins
@@ -38,6 +39,7 @@ export class Canvas {
       return
     }
     const dot = pixelOf(colourOf(this.fillStyle))
+    this.filled += w * h
     this.each(x, y, w, h, () => dot)
   }
 
@@ -55,9 +57,10 @@ export class Canvas {
     return { data: new Uint8ClampedArray(4 * w * h), width: w, height: h }
   }
 
-  putImageData({ data, width, height }: { data: Uint8ClampedArray; width: number; height: number }, x: number, y: number): void {
+  // putImageData puts a part of a picture where it lies in it, or all.
+  putImageData({ data, width, height }: { data: Uint8ClampedArray; width: number; height: number }, x: number, y: number, px = 0, py = 0, pw = width, ph = height): void {
     const dots = new Uint32Array(data.buffer)
-    this.each(x, y, width, height, (u, v) => dots[(v - y) * width + u - x] ?? 0)
+    this.each(x + px, y + py, pw, ph, (u, v) => dots[(v - y) * width + u - x] ?? 0)
   }
 
   beginPath(): void {}

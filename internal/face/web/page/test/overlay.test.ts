@@ -38,6 +38,40 @@ test('what is pointed out is drawn above, and the drawing stays', () => {
   assert.equal(above.at(cursor.x, cursor.y), dotOf(tokens.paper))
 })
 
+test('crossings are drawn as they will be, in a dark line and a light one, and gone when they have come', () => {
+  for (const back of [false, true]) {
+    const look = lookOf('marks')
+    const turned = viewOf(sightOf(table, { back }), 10)
+    const [above, below] = [new Canvas(640, 560), new Canvas(640, 560)]
+    const painter = new Painter(inkOf(below), new Ticking(0), () => {}, makeCanvas)
+    painter.show(table, turned, look)
+    const end = back ? 197 : 2
+    painter.point(inkOf(above), { coming: [{ cells: [[3, end]], up: true }, { cells: [[8, end], [3, 9999]], up: false }] })
+    for (const [pick, up] of [[3, true], [8, false]] as const) {
+      const rect = rectOf(turned, { part: 'drawdown', end, pick })!
+      const top = dotOf(up !== back ? tokens.ink : tokens.paper)
+      for (const [x, y] of [[0, 0], [rect.w - 1, rect.h - 1], [4, 5]] as const) assert.equal(above.at(rect.x + x, rect.y + y), top)
+      assert.equal(above.at(rect.x - 1, rect.y + 4), dotOf(tokens.paper))
+      assert.equal(above.at(rect.x - 2, rect.y + 4), dotOf(tokens.ink))
+      assert.equal(above.at(rect.x - 3, rect.y + 4), 0)
+    }
+    painter.point(inkOf(above), {})
+    assert.ok(above.dots.every((dot) => dot === 0))
+  }
+})
+
+test('of a crossing that is asked for twice the last counts, in the colour of its thread', () => {
+  const coloured = { ...table, palette: ['#112233', '#445566'], warp: { ...table.warp, colours: new Uint16Array(200) }, weft: { ...table.weft, colours: new Uint16Array(200).fill(1) } }
+  const above = new Canvas(640, 560)
+  const painter = new Painter(inkOf(new Canvas(640, 560)), new Ticking(0), () => {}, makeCanvas)
+  painter.show(coloured, view, lookOf('colours'))
+  const rect = rectOf(view, { part: 'drawdown', end: 4, pick: 4 })!
+  for (const up of [true, false]) {
+    painter.point(inkOf(above), { coming: [{ cells: [[4, 4]], up: !up }, { cells: [[4, 4]], up }] })
+    assert.equal(above.at(rect.x + 4, rect.y + 4), dotOf(up ? '#112233' : '#445566'))
+  }
+})
+
 test('each time anew, and nothing of what is out of sight', () => {
   const { above, painter } = shown()
   const area = { part: 'drawdown', ends: [150, 160] } as const

@@ -4,7 +4,7 @@ import { onTop, tableOf, type Table, type TableSaid } from '../table/cloth'
 import { nearest, placeAt, rectOf, type Place } from '../table/hit'
 import { numbersOf, setAt } from '../table/sets'
 import { spliced } from '../table/splice'
-import { actsOf, begun, cellsBetween, drawnTo, slope, splicesOf, type Act, type Stroke, type Way } from '../table/strokes'
+import { actsOf, begun, cellsBetween, crossingsOf, drawnTo, slope, splicesOf, type Act, type Stroke, type Way } from '../table/strokes'
 import { viewOf } from '../table/view'
 import { sightOf, someTable } from './drafted'
 import { below, oneOf, seeded } from './seeded'
@@ -139,4 +139,14 @@ test('what a stroke of the pointer makes is what was drawn, from all sides', () 
     assert.deepEqual([...now.threading], byHand(table, stroke), JSON.stringify(stroke))
     assert.deepEqual([...now.warp.colours], [...table.warp.colours])
   }
+})
+
+test('a crossing that is awaited counts as what it becomes', () => {
+  const [pick, end] = [1, 2]
+  const up = !onTop(twill, pick, end)
+  const first = actsOf(twill, strokeOver([crossingAt(pick, end)]))
+  assert.deepEqual(first, [{ do: 'cells', cells: [[pick, end]], up }])
+  const again = strokeOver([crossingAt(pick, end)])
+  assert.deepEqual(actsOf(twill, again, crossingsOf(first)), [{ do: 'cells', cells: [[pick, end]], up: !up }])
+  assert.deepEqual(crossingsOf([{ do: 'put' }, ...first]), [{ cells: [[pick, end]], up }])
 })

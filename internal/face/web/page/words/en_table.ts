@@ -1,8 +1,15 @@
+import { picksOf, type Table } from '../table/cloth'
 import type { Cell } from '../table/cursor'
 import { counted } from './counted'
+import { dyeNamed } from './dyes'
 
 // numbers are shafts or treadles one after the other.
 const numbers = (of: readonly number[]): string => (of.length === 0 ? 'none' : of.join(' and '))
+
+const summary = (of: Table): string => {
+  const threads = `${counted(of.threading.length, 'end', 'ends')}, ${counted(picksOf(of), 'pick', 'picks')}, ${counted(of.shafts, 'shaft', 'shafts')}`
+  return of.treadles > 0 ? `${threads}, ${counted(of.treadles, 'treadle', 'treadles')}` : `${threads}, a lift plan`
+}
 
 // The words of the table on which a draft is drawn.
 export const table = {
@@ -12,8 +19,7 @@ export const table = {
   open: 'Draw on it',
   openWarp: 'Draw on this draft',
   tableOf: (name: string) => `Draft of ${name}`,
-  summary: (ends: number, picks: number, shafts: number, treadles: number) =>
-    `${counted(ends, 'end', 'ends')}, ${counted(picks, 'pick', 'picks')}, ${counted(shafts, 'shaft', 'shafts')}${treadles > 0 ? `, ${counted(treadles, 'treadle', 'treadles')}` : ', a lift plan'}`,
+  summary,
   written: 'As written',
   whole: 'The whole warp',
   writtenSays: 'What fills is drawn once, and goes on filling. A broken line is around it.',
@@ -24,7 +30,8 @@ export const table = {
   } as Record<string, string>,
   stale: 'Somebody changed this draft meanwhile, and it is shown as it is now. Your last stroke was not made: draw it again if it is still wanted.',
   waiting: (n: number) => `${n} strokes are being written down.`,
-  keys: 'Arrows go from cell to cell, with Shift they choose. Enter marks a cell, figures put a shaft or a treadle and go on, P goes to the next part, Delete takes a chosen stretch away, + and − zoom.',
+  held: (n: number) => `${n} and another figure, or a space to put ${n}`,
+  keys: 'Arrows go from cell to cell, with Shift they choose. Enter marks a cell, figures (1 2 3 4) put a shaft or a treadle and go on, P goes to the next part, Delete takes a chosen stretch away, + and − zoom.',
 
   tools: 'What the hand holds',
   hold: { draw: 'Draw', choose: 'Choose', move: 'Move' },
@@ -34,6 +41,7 @@ export const table = {
   larger: 'Larger cells',
   fit: 'All of it',
   colours: 'Colours',
+  dyeSays: (hex: string) => `${dyeNamed(hex)} ${hex}`,
   chooseSays: 'Choose a stretch of ends, picks or treadles, and what can be done to it stands here.',
   stretch: (part: string, from: number, to: number) => {
     const one = part === 'ties' ? 'treadle' : part === 'threading' || part === 'warp-colours' || part === 'drawdown' ? 'end' : 'pick'
@@ -100,6 +108,8 @@ export const table = {
   use: 'The cloth is for',
   anyUse: 'anything',
   uses: { towel: 'a towel', scarf: 'a scarf', blanket: 'a blanket', rug: 'a rug' } as Record<string, string>,
+  loom: 'On the loom',
+  anyLoom: 'none said',
   start: 'The shuttle starts',
   anyStart: 'where it catches best',
   fromLeft: 'from the left',
@@ -109,18 +119,23 @@ export const table = {
   goThere: 'Go there',
 
   overview: 'All of it',
+  cloth: 'The cloth it makes',
   take: 'Take it along',
   forms: { wif: 'Interchange text', svg: 'Drawing', png: 'Picture', pdf: 'On paper' },
-  copySeen: 'Copy what is seen as a picture',
+  seen: 'What is in sight:',
+  copySeen: 'Copy it as a picture',
+  saveSeen: 'Keep it as a picture',
+  printSeen: 'Print it',
+  backAlone: 'From the back the files show the drawdown alone.',
   copied: 'The picture is copied.',
   notCopied: 'The browser did not let the picture be copied. Take it along as a file.',
 
   looks: 'How it is drawn',
   cells: 'Cells',
   cellChoices: [
-    ['marks', 'filled where the warp is on top'],
-    ['colours', 'in the colour of the thread on top'],
-    ['both', 'in colour, marked where the warp is on top'],
+    ['marks', 'filled: warp on top'],
+    ['colours', 'the colour on top'],
+    ['both', 'that colour, warp marked'],
   ] as const,
   seeing: 'Colours as seen',
   seeingChoices: [
@@ -159,7 +174,7 @@ export const table = {
   cell: ({ place, shaft, pressed, lifted, set, top, colour }: Cell): string => {
     const end = place.end === undefined ? '' : `end ${place.end + 1}`
     const pick = place.pick === undefined ? '' : `pick ${place.pick + 1}`
-    const dye = colour ? `, ${colour}` : ''
+    const dye = colour ? `, ${/^#/.test(colour) ? dyeNamed(colour) : colour}` : ''
     switch (place.part) {
       case 'threading':
         return `${end}, shaft ${place.shaft ?? ''}${set ? ', threaded' : `; the end is on ${shaft ? `shaft ${shaft}` : 'no shaft'}`}${dye}`
