@@ -28,7 +28,8 @@ type real struct {
 	server  *web.Server
 	port    string
 	client  *http.Client
-	stopped chan error
+	stopped chan struct{} // closed once it no longer serves
+	served  error         // how it stopped
 	stop    context.CancelFunc
 }
 
@@ -73,7 +74,7 @@ func serveReal(t testing.TB, book *app.OpenBook) *real {
 	if err != nil {
 		t.Fatal(err)
 	}
-	r := &real{t: t, book: book, port: web.PortOf(on), stopped: make(chan error, 1)}
+	r := &real{t: t, book: book, port: web.PortOf(on)}
 	r.server = web.New(web.Asked{
 		Book: r.book.Studio, Place: r.book.Path(), Token: token, Program: "test",
 		Check: r.book.Check, Copy: r.book.KeepToday,
@@ -86,11 +87,15 @@ func serveReal(t testing.TB, book *app.OpenBook) *real {
 
 func (r *real) serve(on net.Listener) {
 	ctx, stop := context.WithCancel(context.Background())
-	r.stop = stop
-	go func() { r.stopped <- r.server.Serve(ctx, on) }()
+	stopped := make(chan struct{})
+	r.stop, r.stopped = stop, stopped
+	go func() {
+		defer close(stopped)
+		r.served = r.server.Serve(ctx, on)
+	}()
 }
 
-// end ends the server, as if sley was closed.
+// end ends the server, as if sley was closed; one that is ended stays so.
 func (r *real) end() {
 	r.stop()
 	<-r.stopped

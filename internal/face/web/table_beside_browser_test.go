@@ -18,6 +18,7 @@ func repeated(ends int) map[string]any {
 // A stroke that takes more shafts than there were says so, and a loom that is named what it
 // lacks: also after the page was left and opened again.
 func TestTableOnALoom(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id := r.made("wind", "twill", nil, repeated(4))
 	path := fmt.Sprintf("/drafts/%d/table", id)
@@ -39,6 +40,7 @@ func TestTableOnALoom(t *testing.T) {
 
 // Numbers of two figures are typed; a figure that may go on waits for a space.
 func TestTableTypesLargeNumbers(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id := r.made("wind", "twill", nil, repeated(4), map[string]any{"do": "shafts", "number": 16})
 	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
@@ -61,6 +63,7 @@ func TestTableTypesLargeNumbers(t *testing.T) {
 
 // Files are drawn as the draft is drawn here; what is in sight is kept and printed.
 func TestTableIsTakenAlong(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id, _ := r.named("drafts", "Rosepath")
 	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
@@ -95,6 +98,7 @@ func TestTableIsTakenAlong(t *testing.T) {
 
 // The draft of a warp is put on the shelf from its table, and a newer one taken from there.
 func TestTableOfAWarpAndTheShelf(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	warp, _ := r.named("warps", "Berth blanket")
 	tab := openTable(t, r, fmt.Sprintf("/warps/%d/table", warp))

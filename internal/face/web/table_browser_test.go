@@ -325,16 +325,18 @@ func coming(end, pick int) string {
 // A stroke in the drawdown, of which only the server knows how it comes about, is seen as soon
 // as it is drawn and until that is answered.
 func TestTableShowsWhatIsComing(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id, version := r.named("drafts", "Rosepath")
 	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
 	r.end()
+	tab.Says("sley is not answering") // which moves what stands below it
+	tab.Do(tableSettled)
 	at := spot(tab, "{part: 'drawdown', end: 1, pick: 2}")
 	tab.Wait("!" + coming(1, 2))
 	tab.MouseDown(at)
 	tab.Wait(coming(1, 2))
 	tab.MouseUp(at)
-	tab.Says("sley is not answering")
 	tab.Wait(coming(1, 2) + " && !" + coming(2, 2))
 	r.again()
 	tab.Wait("!" + coming(1, 2))
