@@ -1,4 +1,4 @@
-import { between, first, isDrawable, limits, moved, partsOf, stretchOf, threadWay } from './cursor'
+import { between, first, isDrawable, limits, listPart, moved, partsOf, stretchOf, threadWay } from './cursor'
 import { type Place, ways } from './hit'
 import { figured } from './figures'
 import { colour, copied, held, parted } from './hold'
@@ -73,6 +73,8 @@ function pressed(of: Table, at: Place, event: KeyboardEvent): boolean {
     case 'PageUp':
     case 'PageDown':
       return go(of, at, 0, event.key === 'PageUp' ? -10 : 10, event.shiftKey)
+    case 'Insert':
+      return insert(of)
     case 'Delete':
     case 'Backspace':
       return remove()
@@ -227,6 +229,18 @@ export function valuesOf(of: Table, part: Part): (number | string)[] {
   }
   const sets = of[part]
   return Array.from(sets.lo, (_, i) => setText(setAt(sets, i)))
+}
+
+// insert puts one more before the chosen stretch, or before the cursor: as what stands there,
+// of the treadles one that is not tied.
+export function insert(of: Table): boolean {
+  const [at, here] = [stretchOf(chosen.value), cursor.value]
+  if (fixed.value || !here || !isDrawable(here.part) || here.part.endsWith('colours')) return false
+  const part = listPart(here.part)
+  const from = at?.part === part ? at.from : (here[threadWay(here.part)] ?? 0) - (here.part === 'ties' ? 1 : 0)
+  const put = part === 'ties' ? ['0'] : [valuesOf(of, part)[from] ?? 0]
+  draw([{ do: 'put', part, at: from, remove: 0, put }], part === 'ties' ? {} : ({ [part]: { at: from, remove: 0, put } } as Splices))
+  return true
 }
 
 // paste puts what was copied in the place of the chosen stretch, or before the cursor; of
