@@ -60,7 +60,7 @@ function TypeIn({ part, from, to }: At) {
         if (typed.value.trim()) draw([{ do: 'type', part, from, to, text: typed.value }])
       }}
     >
-      <Text id="table-type" label={w.type} hint={part.endsWith('colours') && dyeNames.value.length === 0 ? w.lettersHint : (w.typeHint[part] ?? '')} value={typed.value} set={(text) => (typed.value = text)} />
+      <Text id="table-type" class="wide" label={w.type} hint={part.endsWith('colours') && dyeNames.value.length === 0 ? w.lettersHint : (w.typeHint[part] ?? '')} value={typed.value} set={(text) => (typed.value = text)} />
       <p class="field act">
         <button type="submit" class="plain">
           {w.put}
