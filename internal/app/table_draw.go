@@ -100,6 +100,9 @@ func (o *Drew) draw(b *body, kind record.Kind, asked Drawing) *problem.List {
 		list.Fail("table.fixed", "", string(was.Fixed), nil)
 		return list
 	}
+	if list = uncolourable(was, asked.Acts); list.Failed() {
+		return list
+	}
 	is, list := drawnOn(was, asked.Acts)
 	if is != nil {
 		o.Told = beyondLoom(was, is, list)
@@ -144,6 +147,20 @@ func drawnOn(t *Table, acts []TableAct) (*draft.Draft, *problem.List) {
 		return nil, list
 	}
 	return d, list
+}
+
+// uncolourable tells acts that would colour threads whose colours are not of the draft.
+func uncolourable(t *Table, acts []TableAct) *problem.List {
+	list := &problem.List{}
+	for i := range acts {
+		switch acts[i].Part {
+		case strokes.WarpColours, strokes.WeftColours, strokes.Palette:
+			if t.Uncoloured {
+				list.Fail("table.whole-colours", fmt.Sprintf("acts[%d].part", i), string(acts[i].Part), nil)
+			}
+		}
+	}
+	return list
 }
 
 // beyondLoom is what there is to tell of acts that were made: what strokes say, and where

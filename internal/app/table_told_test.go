@@ -97,3 +97,18 @@ func TestWholeDraft(t *testing.T) {
 		t.Errorf("%v whole is %v", one.Draft, two.Draft)
 	}
 }
+
+// Colours are drawn on the whole warp: as it is written it has none that could be kept.
+func TestColoursAreOfTheWholeWarp(t *testing.T) {
+	s := openStudio(t)
+	warp := addWarp(t, s, withThreading(threaded))
+	was := table(t, s, warp.ID, false)
+	got, err := s.DrawOn(context.Background(), drawing(warp.ID, was.Version, false, laid(strokes.WarpColours, 0, 1, 1), laid(strokes.Palette, 2, 0, 0xff0000)))
+	if err != nil || !got.Refused {
+		t.Fatalf("%+v, %v", got, err)
+	}
+	wantCodes(t, "colours", got.Problems, "acts[0].part table.whole-colours", "acts[1].part table.whole-colours")
+	if !was.Uncoloured || table(t, s, warp.ID, true).Uncoloured {
+		t.Error("as it is written it has colours, or whole it has none")
+	}
+}

@@ -10,6 +10,7 @@ var tableWords = map[string]words{
 	"table.fixed":         {"this draft cannot be drawn on now", "work on its warp began, or it is shown whole and is written in a text of its own", "amend what was built, draw on a copy, or draw on it as it is written"},
 	"table.loom-shafts":   {"this takes {needs} shafts, and the loom has {has}", "an end that does what no other does needs a shaft of its own", "undo it, or take another loom for this warp"},
 	"table.loom-treadles": {"this takes {needs} treadles, and the loom has {has}", "a lift that no treadle makes needs one of its own", "undo it, tie the treadles so that two feet make a lift, or weave from a lift plan"},
+	"table.whole-colours": {"a warp as it is written has no colours of its own", "its threads have those of its yarns", "draw colours on the whole warp, or write stripes and orders of picks"},
 	"table.no-heddle":     {"end {end} would be in no heddle", "a plan says floating selvedges by themselves", "put it on a shaft, or leave it out and hang floating selvedges"},
 	"table.no-lift":       {"pick {pick} would lift nothing", "a plan cannot say a pick with no shed", "press a treadle for it, or leave it out"},
 	"table.no-yarn":       {"there is no yarn of that colour in this warp", "", "use one of {valid}, or take another yarn into the warp first"},

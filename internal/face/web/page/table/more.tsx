@@ -12,7 +12,7 @@ import { picksOf } from './cloth'
 import { stretchOf } from './cursor'
 import { dyeNames, hasTable, palette } from './facts'
 import { show } from './keys'
-import { type AnyAct, draw, fixed, table, tryOut } from './session'
+import { type AnyAct, draw, fixed, table, tryOut, uncoloured } from './session'
 import { chosen, cursor, underway, view } from './sight'
 import { endNumbered } from './view'
 
@@ -188,7 +188,7 @@ function Blocks() {
 // Dye adds a colour, where colours are the draft's own.
 export function AddDye() {
   const hex = useSignal('#25407c')
-  if (!hasTable.value || fixed.value || dyeNames.value.length > 0) return null
+  if (!hasTable.value || fixed.value || uncoloured.value || dyeNames.value.length > 0) return null
   const n = palette.value.length
   return (
     <p class="buttons">

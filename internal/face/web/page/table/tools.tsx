@@ -2,7 +2,7 @@ import { words } from '../words'
 import { dyeNames, hasTable, palette, treadled } from './facts'
 import type { Table } from './cloth'
 import { colour, tool, way, type Tool } from './hold'
-import { draw, fixed, table } from './session'
+import { draw, fixed, table, uncoloured } from './session'
 import { view } from './sight'
 import type { Splices } from './splice'
 import { fitting, larger, smaller, zoomedAt } from './view'
@@ -57,6 +57,7 @@ function Zoom() {
 // Dyes are the colours to hold.
 export function Dyes() {
   if (palette.value.length === 0) return null
+  if (uncoloured.value) return <p class="soft">{w.uncoloured}</p>
   return (
     <fieldset class="dyes">
       <legend>{w.colours}</legend>

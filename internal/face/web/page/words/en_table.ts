@@ -41,6 +41,7 @@ export const table = {
   larger: 'Larger cells',
   fit: 'All of it',
   colours: 'Colours',
+  uncoloured: 'Its threads have the colours of their yarns: draw those on the whole warp.',
   dyeSays: (i: number, hex: string) => `${letterOf(i)}: ${dyeNamed(hex)} ${hex}`,
   chooseSays: 'Choose a stretch of ends, picks or treadles, and what can be done to it stands here.',
   stretch: (part: string, from: number, to: number) => {
