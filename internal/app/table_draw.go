@@ -82,6 +82,7 @@ func (s *Studio) TryDrawing(ctx context.Context, asked Drawing) (Drew, error) {
 			out.Refused = true
 			return err
 		}
+		out.Problems = b.problems(d.Kind) // as they would be
 		out.Table, _, err = tableOf(r, d, b, asked.Whole)
 		out.compare()
 		return err

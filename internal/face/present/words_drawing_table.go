@@ -3,6 +3,7 @@ package present
 // tableWords are for what is wrong with how a table is asked for, and drawn on.
 var tableWords = map[string]words{
 	"act.json":            {"an act cannot be read ({why})", "", "write it as docs/api.md has it, as do=mirror part=threading from=0 to=4"},
+	"act.cell":            {"\"{read}\" is no crossing", "", "write the pick and the end, both from 0, as [3, 12], or as cells=3:12 in a command"},
 	"act.shed":            {"\"{read}\" is no way to open a shed", "", "write one of {valid}"},
 	"act.value":           {"\"{read}\" is no entry of the {part}", "", "write shafts and colours as whole numbers, sets of shafts or treadles in hexadecimal, colours of the palette as \"#25407c\""},
 	"look.use":            {"\"{read}\" is no use of a cloth that is known", "", "write one of {valid}, or none for any cloth"},
