@@ -35,6 +35,7 @@ func TestTenWindowsShareOneStream(t *testing.T) {
 // TestCopiedWindowHasAPastOfItsOwn: a browser that duplicates a window copies what it
 // kept, and one window must not undo what another did.
 func TestCopiedWindowHasAPastOfItsOwn(t *testing.T) {
+	t.Parallel()
 	f := newFake(t, demoNames...)
 	b := browsing.Start(t)
 	original, copied := b.Open(t, f.url()), b.Open(t, f.url())
@@ -58,6 +59,7 @@ func TestCopiedWindowHasAPastOfItsOwn(t *testing.T) {
 // TestWithoutLocks is the page over plain http from another machine, where browsers
 // keep locks back: each window has a stream of its own.
 func TestWithoutLocks(t *testing.T) {
+	t.Parallel()
 	f := newFake(t, demoNames...)
 	b := browsing.Start(t)
 	var windows []*browsing.Tab

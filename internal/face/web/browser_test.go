@@ -20,6 +20,7 @@ func open(t *testing.T, f *fake) *browsing.Tab {
 }
 
 func TestListOfWarps(t *testing.T) {
+	t.Parallel()
 	f := newFake(t, demoNames...)
 	tab := open(t, f)
 	if got := tab.WarpNames(); !slices.Equal(got, demoNames) {
@@ -43,6 +44,7 @@ func TestListOfWarps(t *testing.T) {
 }
 
 func TestSearchAndMore(t *testing.T) {
+	t.Parallel()
 	var names []string
 	for range 24 {
 		names = append(names, demoNames...)
@@ -73,6 +75,7 @@ func TestSearchAndMore(t *testing.T) {
 }
 
 func TestRenameUndoRedo(t *testing.T) {
+	t.Parallel()
 	f := newFake(t, demoNames...)
 	tab := open(t, f)
 	tab.Edit("Berth blanket", "Berth blanket, wide")
@@ -110,6 +113,7 @@ func TestRenameUndoRedo(t *testing.T) {
 }
 
 func TestConflictIsShownAndNothingIsWrittenOver(t *testing.T) {
+	t.Parallel()
 	f := newFake(t, demoNames...)
 	tab := open(t, f)
 	tab.Edit("Berth blanket", "Mine")
@@ -145,6 +149,7 @@ func TestConflictIsShownAndNothingIsWrittenOver(t *testing.T) {
 }
 
 func TestProblemStandsBesideTheField(t *testing.T) {
+	t.Parallel()
 	f := newFake(t, demoNames...)
 	tab := open(t, f)
 	tab.Edit("Berth blanket", "")
@@ -161,6 +166,7 @@ func TestProblemStandsBesideTheField(t *testing.T) {
 }
 
 func TestOurFaultCanBeCopied(t *testing.T) {
+	t.Parallel()
 	f := newFake(t, demoNames...)
 	tab := open(t, f)
 	report := "sley 0.5.0, linux/amd64\nPOST /api/documents/2/changes\nwriting the book: an index out of range"
@@ -186,6 +192,7 @@ func TestOurFaultCanBeCopied(t *testing.T) {
 }
 
 func TestServerGoneAndBack(t *testing.T) {
+	t.Parallel()
 	f := newFake(t, demoNames...)
 	tab := open(t, f)
 	f.stop()
@@ -209,6 +216,7 @@ func TestServerGoneAndBack(t *testing.T) {
 }
 
 func TestWhatIsTypedOutlastsAReload(t *testing.T) {
+	t.Parallel()
 	f := newFake(t, demoNames...)
 	tab := open(t, f)
 	tab.Edit("Berth blanket", "Half typ")
@@ -227,6 +235,7 @@ func TestWhatIsTypedOutlastsAReload(t *testing.T) {
 }
 
 func TestSessionRefused(t *testing.T) {
+	t.Parallel()
 	f := newFake(t, demoNames...)
 	tab := open(t, f)
 	tab.Edit("Berth blanket", "Typed before")
@@ -243,6 +252,7 @@ func TestSessionRefused(t *testing.T) {
 }
 
 func TestClearDemoAndEmptyBook(t *testing.T) {
+	t.Parallel()
 	f := newFake(t, demoNames[:1]...)
 	tab := open(t, f)
 	tab.Click("Clear the demo")

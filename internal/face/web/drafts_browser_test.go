@@ -38,6 +38,7 @@ func chosen(tab *browsing.Tab, id, value string) {
 
 // The shelf shows each draft with its cloth, and only those that a loom can weave.
 func TestDraftsPage(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openAt(t, r, "/drafts", "document.querySelectorAll('.draft-card').length === 6")
 	tab.Wait(pictured)
@@ -62,6 +63,7 @@ func TestDraftsPage(t *testing.T) {
 // A file that is whole leads to its draft; one that is not says everything that is wrong
 // with it, and nothing of it is kept.
 func TestDraftsAreBroughtIn(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openAt(t, r, "/drafts", "document.querySelectorAll('.draft-card').length === 6")
 	drop(tab, file{"broken.wif", "Threading as on page 40, and so on"})
@@ -92,6 +94,7 @@ func TestDraftsAreBroughtIn(t *testing.T) {
 
 // What is written in one byte a letter is read so, wherever it is let go.
 func TestOldFilesAreRead(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openReal(t, r)
 	tab.Do("const all = new DataTransfer(); const text = " + browsing.Quote(wif("K\u00f6lp")) + "; all.items.add(new File([Uint8Array.from(text, c => c.charCodeAt(0))], 'old.wif'));" +
@@ -121,6 +124,7 @@ func drop(tab *browsing.Tab, files ...file) {
 // A draft is looked at, renamed, noted, changed, and brought back; then a warp begins with
 // it.
 func TestDraftPage(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id, _ := r.named("drafts", "Rosepath")
 	tab := openAt(t, r, "/drafts/"+itoa(id), "document.querySelectorAll('.told li').length > 4")
@@ -159,6 +163,7 @@ func TestDraftPage(t *testing.T) {
 
 // A draft is given as files, copied, and removed.
 func TestDraftGoesOn(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id, _ := r.named("drafts", "Rosepath")
 	tab := openAt(t, r, "/drafts/"+itoa(id), "document.querySelectorAll('.files a').length === 5")
@@ -181,6 +186,7 @@ func TestDraftGoesOn(t *testing.T) {
 
 // A weave is found in the catalogue, made to numbers, and put on the shelf.
 func TestCataloguePage(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openAt(t, r, "/drafts/catalogue", "document.querySelectorAll('.weave-row').length > 3")
 	tab.Wait(pictured)
@@ -208,6 +214,7 @@ func TestCataloguePage(t *testing.T) {
 // The records hold what was measured beside what was planned, and lead to where sizes are
 // entered.
 func TestRecordsPage(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openAt(t, r, "/records", "document.querySelectorAll('.record').length === 2")
 	tab.Wait(pictured)

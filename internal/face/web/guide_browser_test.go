@@ -34,6 +34,7 @@ var guideParts = []struct {
 
 // Every part of the guide is there, can be read by everybody, and leads on to the next.
 func TestGuide(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openAt(t, r, "/guide", hasHeading)
 	tab.Says("From the piece you want to the piece you measure")
@@ -52,6 +53,7 @@ func TestGuide(t *testing.T) {
 
 // The guide's figures of the towels are those of their reckoning, worded as it words them.
 func TestGuideFigures(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openAt(t, r, "/guide", hasHeading)
 	worded := r.towels()
@@ -124,6 +126,7 @@ func (r *real) towelsID() int {
 // A word of the trade opens what it means, by mouse and by keys, and leads to its place
 // in the glossary.
 func TestGuideTerms(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openAt(t, r, "/guide/numbers", hasHeading)
 	tab.Click("Take-up")
@@ -143,6 +146,7 @@ func TestGuideTerms(t *testing.T) {
 
 // The labels of a warp say what their words mean, beside the label and its field.
 func TestTermsOfLabels(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openReal(t, r)
 	id := r.towelsID()
@@ -164,6 +168,7 @@ func TestTermsOfLabels(t *testing.T) {
 }
 
 func TestGlossary(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openAt(t, r, "/glossary#take-up", hasHeading)
 	tab.Wait("document.activeElement.id === 'take-up' && document.activeElement.getBoundingClientRect().top < innerHeight")
@@ -183,6 +188,7 @@ func TestGlossary(t *testing.T) {
 
 // The first thing a new weaver sees leads to the guide; an empty book says what goes where.
 func TestFirstRun(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openReal(t, r)
 	tab.Says("Saltmarsh")

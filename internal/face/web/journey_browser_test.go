@@ -55,6 +55,7 @@ func pdf(tab *browsing.Tab) string {
 // The main job as a new user does it, by keyboard alone: from an empty book to a warp that
 // is planned, its numbers and its sheets.
 func TestFromAnEmptyBookByKeys(t *testing.T) {
+	t.Parallel()
 	r := emptyBook(t)
 	tab := browsing.Start(t).Open(t, web.Address(r.port, token))
 	tab.Says("This book is empty")
@@ -111,6 +112,7 @@ func TestFromAnEmptyBookByKeys(t *testing.T) {
 
 // The same on a phone, by touch.
 func TestFromAnEmptyBookOnAPhone(t *testing.T) {
+	t.Parallel()
 	r := emptyBook(t)
 	tab := browsing.Start(t).Open(t, web.Address(r.port, token))
 	tab.Size(390, 844)
@@ -139,6 +141,7 @@ func TestFromAnEmptyBookOnAPhone(t *testing.T) {
 
 // What the page prints is what the command prints.
 func TestSheetsAreTheSameAsTheCommands(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id, _ := r.named("warps", "Galley towels")
 	tab := openAt(t, r, "/warps/"+itoa(id)+"/dress", "document.querySelectorAll('.sheet-list li').length > 3")

@@ -109,6 +109,7 @@ func (v view) come(t *testing.T, b *browsing.Browser, r *real) *browsing.Tab {
 // TestEveryPage looks at each page and state once in every width. With SLEY_SHOTS=FOLDER it
 // is light and dark in each, and pictures are left there: ./check shots.
 func TestEveryPage(t *testing.T) {
+	t.Parallel()
 	b := browsing.Start(t)
 	r := newReal(t)
 	b.Open(t, web.Address(r.port, token)).Wait(shown) // takes the cookie

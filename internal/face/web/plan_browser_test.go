@@ -31,6 +31,7 @@ func figureIs(tab *browsing.Tab, id, value string) {
 
 // Numbers follow the keys, before anything is saved; then it is saved by itself.
 func TestNumbersFollowTheKeys(t *testing.T) {
+	t.Parallel()
 	tab := openReal(t, newReal(t))
 	at(tab, "Galley towels", "Piece")
 	figureIs(tab, "warp.wound", "7 1/2 yd (270 in)")
@@ -57,6 +58,7 @@ func TestNumbersFollowTheKeys(t *testing.T) {
 
 // What was typed and not sent yet outlives a reload.
 func TestReloadInMidTyping(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openReal(t, r)
 	at(tab, "Galley towels", "Cloth")
@@ -73,6 +75,7 @@ const pressEach = "const seen = new Set(); document.querySelectorAll('button.fig
 
 // Every figure opens its working under it, and closes it.
 func TestEveryFigureOpensItsWorking(t *testing.T) {
+	t.Parallel()
 	tab := openReal(t, newReal(t))
 	at(tab, "Galley towels", "Numbers")
 	tab.Do("document.querySelectorAll('details').forEach(d => d.open = true)")
@@ -93,6 +96,7 @@ func TestEveryFigureOpensItsWorking(t *testing.T) {
 
 // Two windows at the same field: neither writes over the other.
 func TestTwoWindowsAtOneField(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	b := browsing.Start(t)
 	var tabs [2]*browsing.Tab
@@ -115,6 +119,7 @@ func TestTwoWindowsAtOneField(t *testing.T) {
 
 // A number is locked and another sought; what is found is taken into the plan.
 func TestSeekAnother(t *testing.T) {
+	t.Parallel()
 	tab := openReal(t, newReal(t))
 	at(tab, "Galley towels", "Numbers")
 	fill(tab, "warp.wound", "6 yd")
@@ -137,6 +142,7 @@ func TestSeekAnother(t *testing.T) {
 // A server that ends under an open page and comes again: what was typed meanwhile is
 // there, and is saved.
 func TestServerEndsUnderAWarp(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openReal(t, r)
 	at(tab, "Galley towels", "Piece")
@@ -154,6 +160,7 @@ func TestServerEndsUnderAWarp(t *testing.T) {
 
 // As it is built takes the place of what was planned, from any stage, in seconds.
 func TestAmendFromAnyStage(t *testing.T) {
+	t.Parallel()
 	tab := openReal(t, newReal(t))
 	at(tab, "Galley towels", "Dress")
 	tab.Click("Begin work")

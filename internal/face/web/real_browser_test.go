@@ -19,6 +19,7 @@ func openReal(t testing.TB, r *real) *browsing.Tab {
 // From the book's file to the browser: the demo's warps in hand with the numbers that the
 // reckoning has, without a barrier, a complaint, or a request that leaves the machine.
 func TestRealPage(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openReal(t, r)
 	if got := tab.WarpNames(); len(got) != 4 || !slices.Contains(got, "Galley towels") {
@@ -33,6 +34,7 @@ func TestRealPage(t *testing.T) {
 
 // What looks like a script is a name like any other.
 func TestRealPageShowsScriptAsText(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openReal(t, r)
 	const name = `<img src=x onerror="document.title='broken in'"><script>document.title='broken in'</script>`
@@ -52,6 +54,7 @@ func TestRealPageShowsScriptAsText(t *testing.T) {
 
 // Ten windows of one browser load, save and hear one another, on the real book.
 func TestRealTenWindows(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	browser := browsing.Start(t)
 	first := browser.Open(t, web.Address(r.port, token)) // takes the cookie
@@ -64,6 +67,7 @@ func TestRealTenWindows(t *testing.T) {
 
 // The demo is cleared by one press.
 func TestRealDemoIsCleared(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openReal(t, r)
 	tab.Click("Clear the demo")

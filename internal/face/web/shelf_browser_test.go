@@ -31,6 +31,7 @@ func press(tab *browsing.Tab, label string) {
 // The shelf says what of each yarn is there, promised and left; a yarn is added by its
 // label, by a skein, by its wraps.
 func TestYarnsPage(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openAt(t, r, "/yarns", hasHeading)
 	for _, text := range []string{"handspun, grey ewe", "1600 yd/lb", "Berth blanket", "5 yd left", "9 yarns"} {
@@ -74,6 +75,7 @@ func TestYarnsPage(t *testing.T) {
 // A yarn is changed by its fields; its stock is what was written down, and can be taken
 // back; samples teach.
 func TestYarnPage(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id, _ := r.named("yarns", "handspun, grey ewe")
 	tab := openAt(t, r, fmt.Sprint("/yarns/", id), hasHeading)
@@ -125,6 +127,7 @@ func TestYarnPage(t *testing.T) {
 
 // Looms are added, changed and drawn; a board of one's own is a list of pegs.
 func TestLoomsPage(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openAt(t, r, "/looms", hasHeading)
 	tab.Says("countermarch, 120 cm")
@@ -157,6 +160,7 @@ func TestLoomsPage(t *testing.T) {
 
 // A warp is begun from a kind of piece, with yarn and loom of the shelf.
 func TestNewWarpPage(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openAt(t, r, "/new", hasHeading)
 	press(tab, "in centimetres")
@@ -183,6 +187,7 @@ const droppedPlan = "sley = 1\nname = \"Slipway mats\"\n\n[[pieces]]\nlength = \
 // Files are dropped: what is wrong with one is all told with its place, and nothing of it
 // is added; a good one is opened.
 func TestFilesAreDropped(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openReal(t, r)
 	before := r.warps()
@@ -201,6 +206,7 @@ func TestFilesAreDropped(t *testing.T) {
 
 // Units are chosen, each for itself or all at once.
 func TestUnitsPage(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openAt(t, r, "/units", hasHeading)
 	tab.Click("All metric")
@@ -220,6 +226,7 @@ func TestUnitsPage(t *testing.T) {
 
 // An empty book says what goes where, on every shelf.
 func TestEmptyShelves(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	r.ask("POST", "/api/demo/clear", map[string]any{"window": "w"}, nil)
 	tab := openAt(t, r, "/yarns", hasHeading)

@@ -125,6 +125,7 @@ func (r *real) wide() int {
 
 // Tables of drafts of several kinds, each with what there is to tell of it, at each width.
 func TestTablePage(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	towels, _ := r.warpNamed("Galley towels")
 	for _, look := range []struct{ name, path, says string }{
@@ -169,6 +170,7 @@ func (r *real) shaftsAre(id int, want ...int) {
 
 // Lines, single cells, choices and colours by mouse, each one version that undo takes back.
 func TestTableByMouse(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id, version := r.named("drafts", "Rosepath")
 	var was, now present.TableJSON
@@ -201,6 +203,7 @@ func TestTableByMouse(t *testing.T) {
 
 // Figures, marks, choices and parts by keys alone.
 func TestTableByKeys(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id, _ := r.named("drafts", "Rosepath")
 	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
@@ -224,6 +227,7 @@ func TestTableByKeys(t *testing.T) {
 
 // A finger draws, two zoom, and one that rests chooses.
 func TestTableByTouch(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id, _ := r.named("drafts", "Rosepath")
 	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
@@ -247,6 +251,7 @@ func TestTableByTouch(t *testing.T) {
 // A change is looked at before it is made, a weave begun from, a number gone to, and another
 // window's stroke is met as such.
 func TestTableOfWholeDrafts(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id, version := r.named("drafts", "Rosepath")
 	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
@@ -292,6 +297,7 @@ func TestTableOfWholeDrafts(t *testing.T) {
 // What is drawn while the server is gone is seen, kept through a reload, and written down
 // when it is back.
 func TestTableOutlastsTheServer(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id, _ := r.named("drafts", "Rosepath")
 	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
@@ -342,6 +348,7 @@ func TestTableShowsWhatIsComing(t *testing.T) {
 // Two windows at one draft: each sees what the other draws, and a stroke upon what is no
 // longer there is not made, and said.
 func TestTwoTablesOfOneDraft(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	id, version := r.named("drafts", "Rosepath")
 	path := fmt.Sprintf("/drafts/%d/table", id)

@@ -18,6 +18,7 @@ func at(tab *browsing.Tab, warp, stage string) {
 
 // Every stage of a warp is come to by links, and all that stands there by keys.
 func TestStagesOfAWarp(t *testing.T) {
+	t.Parallel()
 	r := newReal(t)
 	tab := openReal(t, r)
 	for _, stage := range []string{"Piece", "Cloth", "Numbers", "Dress", "Weave", "Finish"} {

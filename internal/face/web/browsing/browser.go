@@ -5,10 +5,11 @@ package browsing
 
 import (
 	"context"
-	"os/exec"
 	"testing"
 	"time"
 
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/target"
 	"github.com/chromedp/chromedp"
 )
 
@@ -16,38 +17,48 @@ import (
 // long: a machine may have other work to do.
 const patience = time.Minute
 
-// install is how to get the browser on Debian.
-const install = "apt-get install -y chromium"
-
-// Browser is a running Chromium with nothing remembered from before.
+// Browser is what one test has of a running Chromium: a place in it with nothing remembered
+// from before. Cookies, storage and files of one place are not seen from another.
 type Browser struct {
-	ctx context.Context
+	ctx   context.Context
+	place cdp.BrowserContextID
 }
 
-// Start starts Chromium and ends it with the test. Without Chromium, and in the short
-// form of the tests, the test is skipped.
+// Start gives a test a browser until it ends. The test has the Chromium for itself while it
+// runs, and the next one has the same Chromium and another place; Main ends it. A benchmark
+// has a new one that keeps its files on the disk, as a weaver's does. Without Chromium, and
+// in the short form of the tests, the test is skipped.
 func Start(t testing.TB) *Browser {
 	t.Helper()
-	path, err := exec.LookPath("chromium")
+	path := found(t)
+	if _, measures := t.(*testing.B); measures {
+		p := begun(t, path)
+		t.Cleanup(p.end)
+		return &Browser{ctx: p.ctx}
+	}
+	p := taken(t, path)
+	b := &Browser{ctx: p.ctx}
+	t.Cleanup(func() { p.giveBack(t, b) })
+	made, err := chromedp.CallBrowser(p.ctx, target.CreateBrowserContext, target.CreateBrowserContextParams{})
 	if err != nil {
-		t.Skip("no chromium: " + install)
+		t.Fatalf("a new place in %s: %v", path, err)
 	}
-	if testing.Short() {
-		t.Skip("a browser takes long")
+	b.place = made.BrowserContextID
+	return b
+}
+
+// leave closes all windows of the place and forgets what it remembered.
+func (b *Browser) leave() error {
+	ctx, stop := context.WithTimeout(b.ctx, patience)
+	defer stop()
+	_, err := chromedp.CallBrowser(ctx, target.DisposeBrowserContext, target.DisposeBrowserContextParams{BrowserContextID: b.place})
+	return err
+}
+
+// window is the context of a new window of the browser, and what closes it.
+func (b *Browser) window() (context.Context, context.CancelFunc) {
+	if b.place == "" {
+		return chromedp.NewContext(b.ctx)
 	}
-	options := append(chromedp.DefaultExecAllocatorOptions[:],
-		chromedp.ExecPath(path), chromedp.UserDataDir(t.TempDir()),
-		chromedp.NoSandbox, chromedp.DisableGPU, // root may not have a sandbox, and there is no screen
-		chromedp.Flag("disable-quic", true), chromedp.Flag("disable-component-update", true),
-		// Whatever a page asks for elsewhere is found by no one.
-		chromedp.Flag("host-resolver-rules", "MAP * ~NOTFOUND, EXCLUDE 127.0.0.1, EXCLUDE localhost"),
-	)
-	allocator, end := chromedp.NewExecAllocator(context.Background(), options...)
-	t.Cleanup(end)
-	ctx, closeAll := chromedp.NewContext(allocator)
-	t.Cleanup(closeAll)
-	if err := chromedp.Do(ctx); err != nil {
-		t.Fatalf("starting %s: %v", path, err)
-	}
-	return &Browser{ctx: ctx}
+	return chromedp.NewContext(b.ctx, chromedp.WithExistingBrowserContext(b.place))
 }

@@ -37,7 +37,7 @@ type Tab struct {
 // Open opens a window of 1440 by 900 and goes to an address. It is closed with the test.
 func (b *Browser) Open(t testing.TB, address string) *Tab {
 	t.Helper()
-	ctx, done := chromedp.NewContext(b.ctx)
+	ctx, done := b.window()
 	t.Cleanup(done)
 	tab := &Tab{t: t, ctx: ctx, close: done}
 	tab.must(chromedp.Listen(ctx, tab.hear))

@@ -1,0 +1,5 @@
+package browsing
+
+import "testing"
+
+func TestMain(m *testing.M) { Main(m) }
