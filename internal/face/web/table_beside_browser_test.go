@@ -25,7 +25,7 @@ func TestTableOnALoom(t *testing.T) {
 	tab.Wait("document.querySelectorAll('#table-loom option').length > 2")
 	loom, _ := r.named("looms", "table loom, 60 cm")
 	choose(tab, "table-loom", itoa(loom))
-	tab.Says("Nothing needs care")
+	tab.Says("this is a table loom")
 	tab.Drag(spot(tab, "{part: 'drawdown', end: 0, pick: 2}"))
 	tab.Says("This takes 5 shafts, and the draft had 4")
 	tab.EachLook(t, "table-told")
