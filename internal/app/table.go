@@ -25,8 +25,11 @@ type Table struct {
 	// the second left out; both 0 where all is repeated, or nothing.
 	FillEnds, FillPicks [2]int
 	Whole               bool // every end of the warp and every pick of its first piece
-	Crammed             bool // of a whole warp: its stripes say densities, or beams
-	Bordered            bool // of a whole warp: its first piece has borders, or an order of its own
+	// Uncoloured is a warp's draft as it is written: the colours of its threads are those of
+	// its yarns, and are drawn in the whole warp.
+	Uncoloured bool
+	Crammed    bool // of a whole warp: its stripes say densities, or beams
+	Bordered   bool // of a whole warp: its first piece has borders, or an order of its own
 	// Fixed says why nothing can be drawn: empty where it can.
 	Fixed FixedBy
 	// Loom are the shafts and treadles of a warp's loom; 0 where it is not said.
@@ -143,7 +146,7 @@ func (b *body) warpTable(whole bool) (*Table, *problem.List) {
 		return nil, unread("", err)
 	}
 	t := &Table{Draft: &draft.Draft{Shed: plan.Loom.Shed, Shafts: max(1, plan.Shafts(), plan.Loom.Shafts), Ties: plan.Ties()}}
-	t.Draft.Treadles = len(t.Draft.Ties)
+	t.Draft.Treadles, t.Uncoloured = len(t.Draft.Ties), true
 	t.Draft.Threading = draft.ShaftsOf(asWritten(plan.Warp.Threading, &t.FillEnds))
 	picks := draft.SetsOf(asWritten(plan.Drafting.Picked(), &t.FillPicks))
 	if plan.Drafting.LiftPlan.IsZero() {

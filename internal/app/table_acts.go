@@ -3,8 +3,10 @@ package app
 import (
 	"bytes"
 	"encoding/json"
+	"errors"
 	"fmt"
 	"math"
+	"reflect"
 	"strconv"
 	"strings"
 
@@ -32,7 +34,7 @@ type actJSON struct {
 	Run       int               `json:"run"`
 	Length    int               `json:"length"`
 	Text      string            `json:"text"`
-	Cells     [][2]int          `json:"cells"`
+	Cells     [][]int           `json:"cells"`
 	Up        bool              `json:"up"`
 	Number    int               `json:"number"`
 	Shed      string            `json:"shed"`
@@ -57,7 +59,7 @@ func ReadActs(text []byte) ([]TableAct, *problem.List) {
 	}
 	var raw []json.RawMessage
 	if err := json.Unmarshal(text, &raw); err != nil {
-		list.Fail("act.json", "acts", short(string(text)), problem.Args{"why": err.Error()})
+		list.Fail("act.json", "acts", short(string(text)), problem.Args{"why": unreadable(err)})
 		return nil, list
 	}
 	out := make([]TableAct, len(raw))
@@ -77,7 +79,7 @@ func readAct(i int, text []byte, list *problem.List) TableAct {
 	from.UseNumber()
 	from.DisallowUnknownFields()
 	if err := from.Decode(&in); err != nil {
-		list.Fail("act.json", at, short(string(text)), problem.Args{"why": err.Error()})
+		list.Fail("act.json", at, short(string(text)), problem.Args{"why": unreadable(err)})
 		return TableAct{}
 	}
 	shed, ok := loom.ParseShed(in.Shed)
@@ -97,10 +99,31 @@ func readAct(i int, text []byte, list *problem.List) TableAct {
 		}
 		a.Put = append(a.Put, value)
 	}
-	for _, c := range in.Cells {
+	for j, c := range in.Cells {
+		if len(c) != 2 {
+			list.Fail("act.cell", fmt.Sprintf("%s.cells[%d]", at, j), strings.Trim(fmt.Sprint(c), "[]"), nil)
+			continue
+		}
 		a.Cells = append(a.Cells, strokes.Cell{Pick: c[0], End: c[1]})
 	}
 	return a
+}
+
+// unreadable says why JSON is no act.
+func unreadable(err error) string {
+	var other *json.UnmarshalTypeError
+	if errors.As(err, &other) {
+		return strings.TrimSpace(fmt.Sprintf("%s is to be %s, and is a %s", other.Field, kindsOf[other.Type.Kind()], other.Value))
+	}
+	if name, ok := strings.CutPrefix(err.Error(), "json: unknown field "); ok {
+		return "there is no " + name + " in one"
+	}
+	return "it is no JSON"
+}
+
+// kindsOf are the kinds of values in an act.
+var kindsOf = map[reflect.Kind]string{
+	reflect.Int: "a whole number", reflect.String: "a text", reflect.Bool: "true or false", reflect.Slice: "a list", reflect.Map: "names and values", reflect.Struct: "an act",
 }
 
 // readValue reads an entry of a part: a whole number, a set in hexadecimal, a colour.

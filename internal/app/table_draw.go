@@ -3,7 +3,6 @@ package app
 import (
 	"context"
 	"fmt"
-	"strconv"
 	"strings"
 
 	"sley/internal/engine/strokes"
@@ -82,6 +81,7 @@ func (s *Studio) TryDrawing(ctx context.Context, asked Drawing) (Drew, error) {
 			out.Refused = true
 			return err
 		}
+		out.Problems = b.problems(d.Kind) // as they would be
 		out.Table, _, err = tableOf(r, d, b, asked.Whole)
 		out.compare()
 		return err
@@ -98,6 +98,9 @@ func (o *Drew) draw(b *body, kind record.Kind, asked Drawing) *problem.List {
 	if was.Fixed != "" {
 		list = &problem.List{}
 		list.Fail("table.fixed", "", string(was.Fixed), nil)
+		return list
+	}
+	if list = uncolourable(was, asked.Acts); list.Failed() {
 		return list
 	}
 	is, list := drawnOn(was, asked.Acts)
@@ -145,31 +148,6 @@ func drawnOn(t *Table, acts []TableAct) (*draft.Draft, *problem.List) {
 	}
 	return d, list
 }
-
-// beyondLoom is what there is to tell of acts that were made: what strokes say, and where
-// they come to more than the loom has, that.
-func beyondLoom(was *Table, is *draft.Draft, said *problem.List) *problem.List {
-	told := &problem.List{}
-	for _, p := range said.All() {
-		if p.Code == "stroke.more-shafts" && was.Shafts > 0 || p.Code == "stroke.more-treadles" && was.Treadles > 0 {
-			continue // the loom is known, and says whether it matters
-		}
-		told.Add(p)
-	}
-	shafts, treadles := is.Used()
-	shaftsWere, treadlesWere := was.Draft.Used()
-	if n := shafts.Most(); lacking(was.Shafts, shaftsWere.Most(), n) {
-		told.Warn("table.loom-shafts", "acts", strconv.Itoa(n), problem.Args{"has": was.Shafts, "needs": n})
-	}
-	if n := treadles.Most(); lacking(was.Treadles, treadlesWere.Most(), n) {
-		told.Warn("table.loom-treadles", "acts", strconv.Itoa(n), problem.Args{"has": was.Treadles, "needs": n})
-	}
-	return told
-}
-
-// lacking reports whether more is needed now than before, and than a loom has; 0 is a loom
-// that is not known.
-func lacking(has, was, now int) bool { return has > 0 && now > has && now > was }
 
 // actPath is the place of a problem in one act of several.
 func actPath(i int, path string) string {

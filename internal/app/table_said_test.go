@@ -28,6 +28,7 @@ func TestSaidActs(t *testing.T) {
 func TestReadActsTellsAll(t *testing.T) {
 	for text, want := range map[string][]string{
 		"nonsense": {"acts act.json"},
+		`[{"do": "cells", "cells": [[1], [1, 2], [1, 2, 3]]}]`:                               {"acts[0].cells[0] act.cell", "acts[0].cells[2] act.cell"},
 		`[{"do": "put", "colour": 3}, {"do": 3}]`:                                            {"acts[0] act.json", "acts[1] act.json"},
 		`[{"do": "put", "part": "ties", "put": [3, "g", "f"]}, {"do": "shed", "shed": "x"}]`: {"acts[0].put[0] act.value", "acts[0].put[1] act.value", "acts[1].shed act.shed"},
 		`[{"do": "put", "part": "palette", "put": ["#12345", "123456", "#25407c"]}]`:         {"acts[0].put[0] act.value", "acts[0].put[1] act.value"},
@@ -53,4 +54,19 @@ func FuzzReadActs(f *testing.F) {
 			t.Errorf("%q: %v, %v", text, acts, codesOf(list))
 		}
 	})
+}
+
+// Why an act cannot be read is said in words of its own.
+func TestUnreadableActsSayWhy(t *testing.T) {
+	for text, want := range map[string]string{
+		"nonsense":                      "it is no JSON",
+		`{"do": "put", "colour": 3}`:    `there is no "colour" in one`,
+		`{"do": 3}`:                     "do is to be a text, and is a number",
+		`{"do": "cells", "cells": "x"}`: "cells is to be a list, and is a string",
+		`[3]`:                           "is to be an act, and is a number",
+	} {
+		if _, list := app.ReadActs([]byte(text)); list.Len() != 1 || list.All()[0].Args["why"] != want {
+			t.Errorf("%s: %+v, want %s", text, list.All(), want)
+		}
+	}
 }

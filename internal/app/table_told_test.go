@@ -37,7 +37,7 @@ func TestDrawingTellsWhatTheLoomLacks(t *testing.T) {
 		t.Errorf("what was lacking before is told again: %v", got.Told.All())
 	}
 	tried, err := s.TryDrawing(context.Background(), drawing(small.ID, got.Version, false, crossing(3, 3, false), crossing(2, 1, false)))
-	if err != nil || !slices.Contains(codesOf(tried.Told), "acts table.loom-shafts") {
+	if err != nil || slices.Contains(codesOf(tried.Problems), "acts table.loom-shafts") || !slices.Contains(codesOf(tried.Told), "acts table.loom-shafts") {
 		t.Errorf("tried: %v, %v", err, tried.Told)
 	}
 }
@@ -95,5 +95,20 @@ func TestWholeDraft(t *testing.T) {
 	one, _, _ := s.Drafted(t.Context(), saved.ID, false)
 	if two, _, _ := s.Drafted(t.Context(), saved.ID, true); !one.Draft.Equal(two.Draft) {
 		t.Errorf("%v whole is %v", one.Draft, two.Draft)
+	}
+}
+
+// Colours are drawn on the whole warp: as it is written it has none that could be kept.
+func TestColoursAreOfTheWholeWarp(t *testing.T) {
+	s := openStudio(t)
+	warp := addWarp(t, s, withThreading(threaded))
+	was := table(t, s, warp.ID, false)
+	got, err := s.DrawOn(context.Background(), drawing(warp.ID, was.Version, false, laid(strokes.WarpColours, 0, 1, 1), laid(strokes.Palette, 2, 0, 0xff0000)))
+	if err != nil || !got.Refused {
+		t.Fatalf("%+v, %v", got, err)
+	}
+	wantCodes(t, "colours", got.Problems, "acts[0].part table.whole-colours", "acts[1].part table.whole-colours")
+	if !was.Uncoloured || table(t, s, warp.ID, true).Uncoloured {
+		t.Error("as it is written it has colours, or whole it has none")
 	}
 }

@@ -89,8 +89,9 @@ type Cell struct{ Pick, End int }
 //     shafts, or treadles, First to Last (0: the first, the last) from Start on (0: First,
 //     or Last where By is below 0), each By further (0: 1). Advancing has runs of Run
 //     threads (0: 4), each run beginning By further.
-//   - type lays the threads of Text there, in the shorthand of package order. In the
-//     colours it calls those of the palette by Names.
+//   - type lays the threads of Text there, in the shorthand of package order, in the ties
+//     the shafts of each treadle. In the colours it calls those of the palette by Names,
+//     or by Letters where there are none.
 //   - cells puts the warp on top at Cells, or the weft where Up is false, and finds
 //     threading and lifts: see cells.go.
 //   - shafts and treadles say how many there are, Number; shed what loom it is for.

@@ -80,6 +80,7 @@ func TestStretches(t *testing.T) {
 		{Act{Do: Rotate, Part: Threading, From: 1, To: 4, By: -4}, []int{1, 3, 4, 2}, []int{0, 1, 2, 3}},
 		{Act{Do: Type, Part: Threading, From: 1, To: 2, Text: "(1 4) x 2"}, []int{1, 1, 4, 1, 4, 3, 4}, []int{0, 1, 1, 1, 1, 2, 3}},
 		{Act{Do: Type, Part: Threading, From: 0, To: 4, Text: "1 (3) x fill, 1"}, []int{1, 3, 3, 1}, []int{0, 1, 2, 3}},
+		{Act{Do: Type, Part: WarpColours, From: 0, To: 4, Text: "(B 1, A 1) x fill"}, []int{1, 2, 3, 4}, []int{1, 0, 1, 0}},
 		{Act{Do: Type, Part: WarpColours, From: 1, To: 4, Names: []string{"ecru", "slate"}, Text: "slate 1, ecru 2"}, []int{1, 2, 3, 4}, []int{0, 1, 0, 0}},
 	} {
 		if is := made(t, threads4(), c.act); !slices.Equal(is.Threading, c.shafts) || !slices.Equal(is.Warp.Colours, c.colours) {
@@ -199,4 +200,26 @@ func TestSheds(t *testing.T) {
 			t.Fatalf("for %s\n%s\nmakes\n%s", a.Shed, table(d), table(is))
 		}
 	})
+}
+
+// The shafts of treadles are typed as those of a lift plan are.
+func TestTiesAreTyped(t *testing.T) {
+	d := twill(4)
+	is := made(t, d, Act{Do: Type, Part: Ties, From: 0, To: 2, Text: "2 1+3"})
+	if is.Ties[0].Tied != draft.Of(2) || is.Ties[1].Tied != draft.Of(1, 3) {
+		t.Errorf("%v", is.Ties)
+	}
+	if _, list := Do(d, []Act{{Do: Type, Part: Ties, From: 0, To: 1, Text: "1+7"}}); !list.Failed() {
+		t.Errorf("shaft 7 of %d was tied", d.Shafts)
+	}
+}
+
+// Colours without names are called by letters, as many as there are.
+func TestLetters(t *testing.T) {
+	all := Letters(800)
+	for i, want := range map[int]string{0: "A", 25: "Z", 26: "AA", 51: "AZ", 52: "BA", 701: "ZZ", 702: "AAA"} {
+		if all[i] != want {
+			t.Errorf("colour %d is %s, want %s", i, all[i], want)
+		}
+	}
 }

@@ -13,14 +13,31 @@ import (
 var kindOf = map[Part]order.Kind{
 	Threading: order.Shafts, Treadling: order.Treadles, Lifts: order.Treadles,
 	WarpColours: order.Stripes, WeftColours: order.Stripes,
+	Ties: order.Treadles,
 }
 
-func (s *stroke) typed(a *Act) {
-	if _, ok := s.stretch(a, threads...); !ok {
+// Letters calls n colours of a palette that have no names: A, B to Z, AA and on.
+func Letters(n int) []string {
+	out := make([]string, n)
+	for i := range out {
+		for at := i; at >= 0; at = at/26 - 1 {
+			out[i] = string(rune('A'+at%26)) + out[i]
+		}
+	}
+	return out
+}
+
+func (s *stroke) typed(said *Act) {
+	a := new(Act)
+	*a = *said // names are added to it
+	if _, ok := s.stretch(a, listed...); !ok {
 		return
 	}
 	ctx := order.Context{Kind: kindOf[a.Part]}
 	if ctx.Kind == order.Stripes {
+		if len(a.Names) == 0 {
+			a.Names = Letters(len(s.Draft.Palette))
+		}
 		ctx.Names = append([]string{}, a.Names...)
 	}
 	o, faults := order.Parse(a.Text, ctx)

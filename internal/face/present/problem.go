@@ -4,6 +4,7 @@ package present
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -20,7 +21,7 @@ func Why(p problem.Problem) string { return fill(wordsFor(p.Code).why, p) }
 // Fix says what to do. What was likely meant comes first.
 func Fix(p problem.Problem) string {
 	fix := wordsFor(p.Code).fix
-	if inner, ok := p.Args["why"].(string); ok {
+	if inner, ok := p.Args["why"].(string); ok && slices.ContainsFunc(tables, func(t map[string]words) bool { _, ok := t[inner]; return ok }) {
 		fix = wordsFor(inner).fix
 	}
 	if near, ok := p.Args["near"].(string); ok && near != "" && near != p.Read {

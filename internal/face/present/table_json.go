@@ -27,6 +27,7 @@ type TableJSON struct {
 	Lifts       []string   `json:"lifts"`
 	Palette     []string   `json:"palette"`
 	Names       []string   `json:"names,omitempty"`
+	Uncoloured  bool       `json:"uncoloured,omitempty"`
 	WarpColours []int      `json:"warpColours"`
 	WeftColours []int      `json:"weftColours"`
 	WarpThick   []int64    `json:"warpThick,omitempty"`
@@ -53,7 +54,7 @@ type LimitJSON struct {
 func TableOf(t *app.Table) TableJSON {
 	d := t.Draft
 	out := TableJSON{
-		Version: t.Version, Kind: string(t.Kind), Name: t.Name, Fixed: string(t.Fixed), Whole: t.Whole,
+		Version: t.Version, Kind: string(t.Kind), Name: t.Name, Fixed: string(t.Fixed), Whole: t.Whole, Uncoloured: t.Uncoloured,
 		Shafts: d.Shafts, Treadles: d.Treadles, Shed: d.Shed.String(), Threading: list(d.Threading),
 		Ties: []string{}, Treadling: setsHex(d.Treadling), Lifts: setsHex(d.Lifts), Palette: []string{}, Names: t.Names,
 		WarpColours: list(d.Warp.Colours), WeftColours: list(d.Weft.Colours),

@@ -26,7 +26,7 @@ func TestTableOnALoom(t *testing.T) {
 	tab.Wait("document.querySelectorAll('#table-loom option').length > 2")
 	loom, _ := r.named("looms", "table loom, 60 cm")
 	choose(tab, "table-loom", itoa(loom))
-	tab.Says("Nothing needs care")
+	tab.Says("this is a table loom")
 	tab.Drag(spot(tab, "{part: 'drawdown', end: 0, pick: 2}"))
 	tab.Says("This takes 5 shafts, and the draft had 4")
 	tab.EachLook(t, "table-told")
@@ -130,5 +130,48 @@ func TestTableOfAWarpAndTheShelf(t *testing.T) {
 	tab.Click("Take the newer")
 	r.shaftsAre(warp, 4, 3, 2, 1)
 	tab.Wait("document.querySelector('.draft-table').innerText.length >= 0 && !document.body.innerText.includes('Take the newer')")
+	tab.Quiet(t, false)
+}
+
+// What is done to a stretch: repeated so often, one put before it, threaded by a rule on some
+// shafts, coloured in shorthand, and a weave of the catalogue with its numbers in its place.
+func TestTableStretches(t *testing.T) {
+	r := newReal(t)
+	id := r.made("wind", "twill", nil, map[string]any{"do": "shafts", "number": 8})
+	tab := openTable(t, r, fmt.Sprintf("/drafts/%d/table", id))
+	keyUntil(tab, "document.activeElement.classList.contains('draft-table')")
+	tab.Press(browsing.Home)
+	tab.Press(browsing.End, browsing.Shift)
+	tab.Says("Ends 1 to 4")
+	write(tab, "table-times", "3")
+	tab.Click("Repeat it")
+	r.shaftsAre(id, 1, 2, 3, 4, 1, 2, 3, 4, 1, 2, 3, 4)
+	tab.Click("One more before")
+	r.shaftsAre(id, 1, 1, 2, 3, 4, 1)
+	tab.Do("for (const d of document.querySelectorAll('.stretch details, .whole')) d.open = true")
+	write(tab, "rule-first", "5")
+	write(tab, "rule-last", "8")
+	write(tab, "rule-run", "2")
+	tab.Click("Advancing")
+	r.shaftsAre(id, 5, 6, 6, 7, 4, 1)
+	tab.EachLook(t, "table-stretch")
+	tab.Click("Choose")
+	tab.Do(tableSettled)
+	tab.Drag(spot(tab, "{part: 'warp-colours', end: 0}"), spot(tab, "{part: 'warp-colours', end: 12}"))
+	tab.Says("Ends 1 to 13")
+	colours := func() (now struct{ WarpColours []int }) { r.ask("GET", tableURL(id, ""), nil, &now); return now }
+	write(tab, "table-type", "(B 1, A 1) x fill, B 1")
+	tab.Click("Put it there")
+	for i := 0; i < 100 && colours().WarpColours[0] != 1; i++ {
+		tab.Do("await new Promise(done => setTimeout(done, 20))")
+	}
+	if got := colours().WarpColours; !slices.Equal(got, []int{1, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1, 0, 1}) {
+		t.Errorf("coloured by letters: %v", got)
+	}
+	choose(tab, "table-weave", "twill")
+	tab.Wait("!!document.getElementById('param-over')")
+	write(tab, "param-over", "3/1")
+	tab.Do("[...document.querySelectorAll('.whole button')].filter(b => b.innerText === 'Make it so')[1].click()")
+	r.shaftsAre(id, 1, 2, 3, 4)
 	tab.Quiet(t, false)
 }

@@ -4,7 +4,8 @@ import { FigureLines } from '../lines'
 import { ProblemList, Problems } from '../problems'
 import { words } from '../words'
 import { drawn, facts, putOnShelf, setValue, values, wrong } from './catalogue'
-import type { Param, Weave } from './weave'
+import { ParamField } from './param_field'
+import type { Weave } from './weave'
 
 const w = words.draft
 
@@ -23,7 +24,7 @@ export function Looked({ weave }: { weave: Weave }) {
           <h2 class="small-head">{w.asks}</h2>
           {weave.params.length === 0 && <p class="soft">{w.asksNone}</p>}
           {weave.params.map((param) => (
-            <ParamField key={param.name} param={param} />
+            <ParamField key={param.name} of={param} value={values.value[param.name]} set={(to) => setValue(param, to)} wrong={wrong.value} />
           ))}
           <ProblemList of={elsewhere(weave)} />
           <Shelf weave={weave} />
@@ -42,52 +43,6 @@ export function Looked({ weave }: { weave: Weave }) {
 
 // elsewhere are problems that stand beside no number.
 const elsewhere = (weave: Weave): Problem[] => wrong.value.filter((p) => p.path !== 'name' && !weave.params.some((param) => param.name === p.path))
-
-// rangeOf says what a number may be.
-function rangeOf({ kind, least, most, even, means }: Param): string {
-  const range = kind === 'count' && least !== undefined && most !== undefined ? (even ? w.evenFrom : w.from)(least, most) : ''
-  const form = kind === 'ratio' ? w.ratioHint : kind === 'units' ? w.unitsHint : ''
-  return [means, range, form].filter(Boolean).join('; ')
-}
-
-function ParamField({ param }: { param: Param }) {
-  const id = `param-${param.name}`
-  const bad = wrong.value.filter((p) => p.path === param.name)
-  const value = values.value[param.name] ?? param.default
-  const set = (to: string) => setValue(param, to)
-  return (
-    <div class="field param">
-      <label for={id} class="sentence">
-        {param.says}
-      </label>
-      {param.options ? (
-        <select id={id} value={value} aria-describedby={`${id}-about`} onChange={(event) => set(event.currentTarget.value)}>
-          {param.options.map((one) => (
-            <option key={one.value} value={one.value}>
-              {one.says}
-            </option>
-          ))}
-        </select>
-      ) : (
-        <input
-          id={id}
-          type="text"
-          inputMode={param.kind === 'count' ? 'numeric' : 'text'}
-          autocomplete="off"
-          spellcheck={false}
-          value={value}
-          aria-invalid={bad.length > 0}
-          aria-describedby={`${id}-about`}
-          onInput={(event) => set(event.currentTarget.value)}
-        />
-      )}
-      <div id={`${id}-about`} class="about">
-        <p class="soft sentence">{rangeOf(param)}</p>
-        <Problems of={bad} />
-      </div>
-    </div>
-  )
-}
 
 function Pictures({ weave }: { weave: Weave }) {
   const query = drawn.value ? `?${drawn.value}` : ''

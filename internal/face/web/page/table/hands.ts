@@ -1,7 +1,7 @@
 import { between, isDrawable } from './cursor'
 import { nearest, placeAt, type Place } from './hit'
 import { colour, tool, way } from './hold'
-import { awaited, draw, fixed, table } from './session'
+import { awaited, draw, fixed, table, uncoloured } from './session'
 import { chosen, cursor, touched, underway, view } from './sight'
 import { spliced } from './splice'
 import { actsOf, begun, crossingsOf, drawnTo, splicesOf, type Stroke } from './strokes'
@@ -61,7 +61,7 @@ export class Hands {
     cursor.value = at
     if (tool.value === 'choose' || event.shiftKey) return this.choose(at)
     chosen.value = null
-    if (fixed.value) return
+    if (fixed.value || (uncoloured.value && at.part.endsWith('colours'))) return
     this.stroke = begun(at, way.value, colour.value)
     this.show()
     if (event.pointerType === 'touch') this.resting = window.setTimeout(() => this.rested(at), longPress)

@@ -1,11 +1,11 @@
+import { copy, insert, paste } from './clip'
 import { between, first, isDrawable, limits, moved, partsOf, stretchOf, threadWay } from './cursor'
 import { type Place, ways } from './hit'
 import { figured } from './figures'
-import { colour, copied, held, parted } from './hold'
-import { awaited, draw, fixed, table, type AnyAct } from './session'
-import { same, setAt, setOf, setText } from './sets'
+import { colour, held, parted } from './hold'
+import { awaited, draw, fixed, table } from './session'
+import { same, setAt, setOf } from './sets'
 import { chosen, cursor, view } from './sight'
-import type { Part, Splices } from './splice'
 import { actsOf, begun, splicesOf } from './strokes'
 import { jumpedTo, larger, smaller, zoomedAt } from './view'
 import type { Table } from './cloth'
@@ -73,6 +73,8 @@ function pressed(of: Table, at: Place, event: KeyboardEvent): boolean {
     case 'PageUp':
     case 'PageDown':
       return go(of, at, 0, event.key === 'PageUp' ? -10 : 10, event.shiftKey)
+    case 'Insert':
+      return insert(of)
     case 'Delete':
     case 'Backspace':
       return remove()
@@ -203,46 +205,5 @@ function all(of: Table): boolean {
   const way = threadWay(at.part)
   const [least, most] = limits(of, way)
   chosen.value = between({ ...at, [way]: least }, { ...at, [way]: most })
-  return true
-}
-
-// copy keeps the chosen stretch.
-export function copy(of: Table): boolean {
-  const at = stretchOf(chosen.value)
-  if (!at) return false
-  copied.value = { part: at.part, values: valuesOf(of, at.part).slice(at.from, at.to) }
-  return true
-}
-
-export function valuesOf(of: Table, part: Part): (number | string)[] {
-  switch (part) {
-    case 'threading':
-      return [...of.threading]
-    case 'warp-colours':
-      return [...of.warp.colours]
-    case 'weft-colours':
-      return [...of.weft.colours]
-    case 'palette':
-      return [...of.palette]
-  }
-  const sets = of[part]
-  return Array.from(sets.lo, (_, i) => setText(setAt(sets, i)))
-}
-
-// paste puts what was copied in the place of the chosen stretch, or before the cursor; of
-// colours it is laid over.
-export function paste(of: Table): boolean {
-  const held = copied.value
-  const at = stretchOf(chosen.value)
-  const here = cursor.value
-  if (!held || fixed.value || !here || !isDrawable(here.part)) return false
-  const part = held.part as Part
-  const from = at?.part === part ? at.from : ((here[threadWay(here.part)] ?? 0) - (here.part === 'ties' ? 1 : 0))
-  const whole = valuesOf(of, part).length
-  const colours = part.endsWith('colours')
-  const put = colours ? held.values.slice(0, whole - from) : held.values
-  const remove = colours ? put.length : at?.part === part ? at.to - at.from : 0
-  const act: AnyAct = { do: 'put', part, at: from, remove, put }
-  draw([act], { [part]: { at: from, remove, put } } as Splices)
   return true
 }

@@ -2,6 +2,7 @@ import { signal, useSignal } from '@preact/signals'
 import { ask } from '../ask'
 import { readWeaves, weaves } from '../drafts/catalogue'
 import { changes, type Change } from '../drafts/open'
+import { ParamField } from '../drafts/param_field'
 import { heard } from '../heard'
 import { Select, Text } from '../inputs'
 import type { Problem } from '../kinds'
@@ -11,7 +12,7 @@ import { picksOf } from './cloth'
 import { stretchOf } from './cursor'
 import { dyeNames, hasTable, palette } from './facts'
 import { show } from './keys'
-import { type AnyAct, draw, fixed, table, tryOut } from './session'
+import { type AnyAct, draw, fixed, table, tryOut, uncoloured } from './session'
 import { chosen, cursor, underway, view } from './sight'
 import { endNumbered } from './view'
 
@@ -136,6 +137,7 @@ function Change1() {
 
 function Begin() {
   const weave = useSignal('')
+  const values = useSignal<Record<string, string>>({})
   const all = weaves.value
   const at = stretchOf(chosen.value)
   if (!all || all.length === 0 || fixed.value) return null
@@ -146,9 +148,12 @@ function Begin() {
       <h2 class="lesser">{w.begin}</h2>
       <p class="soft">{at?.part === 'threading' ? w.beginStretch(at.from, at.to) : w.beginSays}</p>
       <div class="fields">
-        <Select id="table-weave" class="wide" label={w.weave} value={picked} choices={all.map((one) => [one.id, one.name])} set={(to) => (weave.value = to)} />
+        <Select id="table-weave" class="wide" label={w.weave} value={picked} choices={all.map((one) => [one.id, one.name])} set={(to) => ((weave.value = to), (values.value = {}))} />
+        {all.find((one) => one.id === picked)?.params.map((param) => (
+          <ParamField key={picked + param.name} of={param} value={values.value[param.name]} set={(to) => (values.value = { ...values.value, [param.name]: to })} wrong={[]} />
+        ))}
       </div>
-      <Try acts={() => [{ do: 'weave', weave: picked, values: {}, ...stretch }]} />
+      <Try acts={() => [{ do: 'weave', weave: picked, values: values.value, ...stretch }]} />
     </section>
   )
 }
@@ -170,7 +175,7 @@ function Blocks() {
       <h2 class="lesser">{w.blocks}</h2>
       <p class="soft">{w.blocksSays}</p>
       <div class="fields">
-        <Select id="table-system" label={w.system} value={picked} choices={all.map((one) => [one.id, one.name])} set={(to) => (system.value = to)} />
+        <Select id="table-system" class="wide" label={w.system} value={picked} choices={all.map((one) => [one.id, one.name])} set={(to) => (system.value = to)} />
         <Select id="table-feet" label={w.feet} value={feet.value} choices={w.feetChoices} set={(to) => (feet.value = to)} />
         <Text id="table-blocks" label={w.blocksAcross} placeholder="A B C B" value={threading.value} set={(to) => (threading.value = to)} />
         <Text id="table-blocks-along" label={w.blocksAlong} hint={w.blocksAlongSays} value={treadling.value} set={(to) => (treadling.value = to)} />
@@ -183,7 +188,7 @@ function Blocks() {
 // Dye adds a colour, where colours are the draft's own.
 export function AddDye() {
   const hex = useSignal('#25407c')
-  if (!hasTable.value || fixed.value || dyeNames.value.length > 0) return null
+  if (!hasTable.value || fixed.value || uncoloured.value || dyeNames.value.length > 0) return null
   const n = palette.value.length
   return (
     <p class="buttons">

@@ -17,7 +17,8 @@ import { AddDye, Go, Whole } from './more'
 import { Overview } from './overview'
 import { fixed, problems, setWhole, stale, whole } from './session'
 import { forget } from './sight'
-import { Dyes, More, Stretch, Tools } from './tools'
+import { Stretch } from './stretch'
+import { Dyes, More, Tools } from './tools'
 
 const w = words.table
 

@@ -21,7 +21,7 @@ export type AnyAct = { do: string; [key: string]: unknown }
 
 type Gesture = { acts: readonly AnyAct[]; splices: Splices }
 
-type Said = Omit<TableSaid, 'frozen' | 'fill'> & { fixed?: string; whole?: boolean; fill?: { threading?: [number, number]; picks?: [number, number] } }
+type Said = Omit<TableSaid, 'frozen' | 'fill'> & { fixed?: string; whole?: boolean; uncoloured?: boolean; fill?: { threading?: [number, number]; picks?: [number, number] } }
 
 // Same is the answer where nothing is newer than what is known.
 type Same = { version: number; fixed?: string }
@@ -36,6 +36,7 @@ type Looked = { version: number; uses: string[]; findings: Finding[] }
 export const table = signal<Table | null>(null) // as it is shown
 export const awaited = signal<Crossings>([]) // strokes in the drawdown that are not answered yet
 export const fixed = signal('') // why nothing can be drawn
+export const uncoloured = signal(false) // its threads have the colours of their yarns
 export const whole = signal(false) // of a warp: every end and pick
 export const problems = signal<Problem[]>([]) // of what was drawn last
 export const findings = signal<Finding[]>([])
@@ -115,9 +116,10 @@ function noted(): void {
 
 function settle(said: Said): void {
   const nothing: [number, number] = [0, 0]
-  const { fixed: why, fill, whole: _, ...rest } = said
+  const { fixed: why, fill, whole: _, uncoloured: plain, ...rest } = said
   const read = tableOf({ ...rest, frozen: !!why, ...(fill ? { fill: { threading: fill.threading ?? nothing, picks: fill.picks ?? nothing } } : {}) })
   fixed.value = why ?? ''
+  uncoloured.value = !!plain
   known = read
   show()
 }

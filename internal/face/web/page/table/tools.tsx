@@ -1,13 +1,9 @@
-import { useSignal } from '@preact/signals'
-import { Text } from '../inputs'
 import { words } from '../words'
-import { stretchOf } from './cursor'
 import { dyeNames, hasTable, palette, treadled } from './facts'
 import type { Table } from './cloth'
-import { colour, copied, tool, way, type Tool } from './hold'
-import { copy, paste } from './keys'
-import { draw, fixed, table } from './session'
-import { chosen, view } from './sight'
+import { colour, tool, way, type Tool } from './hold'
+import { draw, fixed, table, uncoloured } from './session'
+import { view } from './sight'
 import type { Splices } from './splice'
 import { fitting, larger, smaller, zoomedAt } from './view'
 
@@ -61,91 +57,24 @@ function Zoom() {
 // Dyes are the colours to hold.
 export function Dyes() {
   if (palette.value.length === 0) return null
+  if (uncoloured.value) return <p class="soft">{w.uncoloured}</p>
   return (
     <fieldset class="dyes">
       <legend>{w.colours}</legend>
       {palette.value.map((hex, i) => (
         <label key={i}>
           <input type="radio" name="dye" checked={colour.value === i} onChange={() => (colour.value = i)} />
-          <span class="swatch" style={{ background: hex }} /> {dyeNames.value[i] ?? w.dyeSays(hex)}
+          <span class="swatch" style={{ background: hex }} /> {dyeNames.value[i] ?? w.dyeSays(i, hex)}
         </label>
       ))}
     </fieldset>
   )
 }
 
-// Stretch is what can be done to the chosen stretch.
-export function Stretch() {
-  const at = stretchOf(chosen.value)
-  if (!hasTable.value || fixed.value) return null
-  if (!at) return <p class="soft">{w.chooseSays}</p>
-  const does = (act: object): void => draw([{ ...act, part: at.part, from: at.from, to: at.to } as never])
-  const threads = !at.drawable.endsWith('colours')
-  return (
-    <div class="stretch" key={at.part}>
-      <h2 class="lesser">{w.stretch(at.drawable, at.from, at.to)}</h2>
-      <div class="buttons">
-        <button type="button" class="plain" onClick={() => does({ do: 'reverse' })}>{w.reverse}</button>
-        <button type="button" class="plain" onClick={() => does({ do: 'mirror' })}>{w.mirror}</button>
-        <button type="button" class="plain" onClick={() => does({ do: 'repeat', times: 2 })}>{w.repeat}</button>
-        <button type="button" class="plain" onClick={() => does({ do: 'shift', by: 1 })}>{w.shiftUp}</button>
-        <button type="button" class="plain" onClick={() => does({ do: 'shift', by: -1 })}>{w.shiftDown}</button>
-        <button type="button" class="plain" onClick={() => does({ do: 'rotate', by: 1 })}>{w.rotate}</button>
-        <button type="button" class="plain" onClick={() => withTable(copy)}>{w.copy}</button>
-        {copied.value && <button type="button" class="plain" onClick={() => withTable(paste)}>{w.paste}</button>}
-        {threads && (
-          <button type="button" class="plain" onClick={() => (does({ do: 'delete' }), (chosen.value = null))}>
-            {w.remove}
-          </button>
-        )}
-      </div>
-      <TypeIn part={at.part} from={at.from} to={at.to} />
-      {(at.part === 'threading' || at.part === 'treadling') && <Rule part={at.part} from={at.from} to={at.to} />}
-    </div>
-  )
-}
-
 // withTable does something with the draft as it is when a button is pressed.
-function withTable(act: (of: Table) => unknown): void {
+export function withTable(act: (of: Table) => unknown): void {
   const of = table.peek()
   if (of) act(of)
-}
-
-type At = { part: string; from: number; to: number }
-
-// TypeIn puts what the shorthand says in the place of the stretch.
-function TypeIn({ part, from, to }: At) {
-  const typed = useSignal('')
-  return (
-    <form
-      class="fields"
-      onSubmit={(event) => {
-        event.preventDefault()
-        if (typed.value.trim()) draw([{ do: 'type', part, from, to, text: typed.value }])
-      }}
-    >
-      <Text id="table-type" label={w.type} hint={w.typeHint[part] ?? ''} value={typed.value} set={(text) => (typed.value = text)} />
-      <p class="field act">
-        <button type="submit" class="plain">
-          {w.put}
-        </button>
-      </p>
-    </form>
-  )
-}
-
-// Rule lays a rule there.
-function Rule({ part, from, to }: At) {
-  return (
-    <p class="buttons">
-      <span class="soft">{w.rule}</span>
-      {(['straight', 'point', 'advancing'] as const).map((rule) => (
-        <button key={rule} type="button" class="plain" onClick={() => draw([{ do: 'rule', part, from, to, rule, ...(rule === 'advancing' ? { by: 1 } : {}) }])}>
-          {w.rules[rule]}
-        </button>
-      ))}
-    </p>
-  )
 }
 
 // More adds threads at the end of a list.

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict'
 import { test } from 'node:test'
-import { dyeNamed } from '../words/dyes'
+import { dyeNamed, letterOf } from '../words/dyes'
 
 test('colours have names that a weaver would use', () => {
   for (const [hex, name] of [
@@ -24,4 +24,8 @@ test('colours have names that a weaver would use', () => {
 
 test('every colour has one', () => {
   for (let n = 0; n < 0x1000000; n += 4099) assert.ok(/^[a-z-]+( [a-z-]+)?$/.test(dyeNamed(`#${n.toString(16).padStart(6, '0')}`)))
+})
+
+test('colours without names have letters', () => {
+  for (const [i, letter] of [[0, 'A'], [25, 'Z'], [26, 'AA'], [701, 'ZZ'], [702, 'AAA']] as const) assert.equal(letterOf(i), letter)
 })

@@ -40,3 +40,9 @@ function hueOf(r: number, g: number, b: number): number {
   const turn = most === r ? ((g - b) / off + 6) % 6 : most === g ? (b - r) / off + 2 : (r - g) / off + 4
   return 60 * turn
 }
+
+// letterOf calls a colour of a palette without names, as the shorthand does: A, B to Z, AA.
+export function letterOf(i: number): string {
+  const last = String.fromCharCode(65 + (i % 26))
+  return i < 26 ? last : letterOf(Math.floor(i / 26) - 1) + last
+}

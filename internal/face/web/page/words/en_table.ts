@@ -1,7 +1,7 @@
 import { picksOf, type Table } from '../table/cloth'
 import type { Cell } from '../table/cursor'
 import { counted } from './counted'
-import { dyeNamed } from './dyes'
+import { dyeNamed, letterOf } from './dyes'
 
 // numbers are shafts or treadles one after the other.
 const numbers = (of: readonly number[]): string => (of.length === 0 ? 'none' : of.join(' and '))
@@ -31,7 +31,7 @@ export const table = {
   stale: 'Somebody changed this draft meanwhile, and it is shown as it is now. Your last stroke was not made: draw it again if it is still wanted.',
   waiting: (n: number) => `${n} strokes are being written down.`,
   held: (n: number) => `${n} and another figure, or a space to put ${n}`,
-  keys: 'Arrows go from cell to cell, with Shift they choose. Enter marks a cell, figures (1 2 3 4) put a shaft or a treadle and go on, P goes to the next part, Delete takes a chosen stretch away, + and − zoom.',
+  keys: 'Arrows go from cell to cell, with Shift they choose. Enter marks a cell, figures (1 2 3 4) put a shaft or a treadle and go on, P goes to the next part, Insert puts one more before, Delete takes a chosen stretch away, + and − zoom.',
 
   tools: 'What the hand holds',
   hold: { draw: 'Draw', choose: 'Choose', move: 'Move' },
@@ -41,7 +41,8 @@ export const table = {
   larger: 'Larger cells',
   fit: 'All of it',
   colours: 'Colours',
-  dyeSays: (hex: string) => `${dyeNamed(hex)} ${hex}`,
+  uncoloured: 'Its threads have the colours of their yarns: draw those on the whole warp.',
+  dyeSays: (i: number, hex: string) => `${letterOf(i)}: ${dyeNamed(hex)} ${hex}`,
   chooseSays: 'Choose a stretch of ends, picks or treadles, and what can be done to it stands here.',
   stretch: (part: string, from: number, to: number) => {
     const one = part === 'ties' ? 'treadle' : part === 'threading' || part === 'warp-colours' || part === 'drawdown' ? 'end' : 'pick'
@@ -49,7 +50,9 @@ export const table = {
   },
   reverse: 'Reverse',
   mirror: 'Mirror',
-  repeat: 'Repeat once',
+  repeat: 'Repeat it',
+  times: 'Times in all',
+  insert: 'One more before',
   shiftUp: 'One further up',
   shiftDown: 'One further down',
   rotate: 'Move round',
@@ -62,11 +65,21 @@ export const table = {
     treadling: 'treadles, as 1 2 1+3',
     lifts: 'shafts that are up, as 1+2 2+3',
     ties: 'shafts of each treadle, as 1+2 2+3',
-    'warp-colours': 'names and counts, as blue 12, white 4',
-    'weft-colours': 'names and counts, as blue 12, white 4',
+    'warp-colours': 'names and counts, as blue 12, white 4, or (blue 1, white 1) x fill',
+    'weft-colours': 'names and counts, as blue 12, white 4, or (blue 1, white 1) x fill',
   } as Record<string, string>,
+  lettersHint: 'colours and counts, as A 12, B 4, or (A 1, B 1) x fill',
   put: 'Put it there',
   rule: 'By rule:',
+  ruleMore: 'On which, and how far on',
+  ruled: {
+    first: (shafts: boolean) => (shafts ? 'From shaft' : 'From treadle'),
+    last: (shafts: boolean) => (shafts ? 'To shaft' : 'To treadle'),
+    start: () => 'Beginning with',
+    by: () => 'Each on by',
+    run: () => 'Runs of',
+  },
+  ruledUsual: { first: '1', last: 'the last', start: 'the first', by: '1', run: '4' },
   rules: { straight: 'Straight', point: 'Point', advancing: 'Advancing' },
   addEnd: 'An end more',
   addPick: 'A pick more',
