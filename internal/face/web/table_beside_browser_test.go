@@ -1,6 +1,7 @@
 package web_test
 
 import (
+	"bytes"
 	"fmt"
 	"net/http"
 	"slices"
@@ -87,7 +88,9 @@ func TestTableIsTakenAlong(t *testing.T) {
 	if sizes[0] != 2*sizes[1] {
 		t.Errorf("the picture and the screen are %v dots wide", sizes)
 	}
-	tab.Shot("table-printed")
+	if pages := bytes.Count(tab.Paper(), []byte("<</Type /Page\n")); pages != 1 {
+		t.Errorf("what is in sight is printed on %d pages", pages)
+	}
 	tab.Do("dispatchEvent(new Event('afterprint'))")
 	tab.Wait("!document.querySelector('.seen-sheet')")
 	tab.Do("HTMLAnchorElement.prototype.click = function() { window.kept = [this.download, this.href] }")

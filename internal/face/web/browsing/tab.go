@@ -256,6 +256,18 @@ func (b *Tab) Shot(name string) {
 	})
 }
 
+// Paper is the page as it is printed, a PDF.
+func (b *Tab) Paper() []byte {
+	b.t.Helper()
+	var pdf []byte
+	b.call("paper", func(ctx context.Context) error {
+		done, err := chromedp.Call(ctx, page.PrintToPDF, page.PrintToPDFParams{})
+		pdf = done.Data
+		return err
+	})
+	return pdf
+}
+
 // call runs one act with patience.
 func (b *Tab) call(what string, act func(context.Context) error) {
 	b.t.Helper()
