@@ -1,7 +1,9 @@
 import { effect } from '@preact/signals'
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { words } from '../words'
+import { valuesOf } from './clip'
 import { clock } from './clock'
+import type { Table } from './cloth'
 import { cellOf } from './cursor'
 import { named } from './facts'
 import { Hands } from './hands'
@@ -12,6 +14,7 @@ import { lookNow } from './look_now'
 import { Painter } from './paint'
 import { awaited, table } from './session'
 import { arrangement, cells, chosen, cursor, found, keepSight, room, seeing, shownTable, touched, view } from './sight'
+import type { Part } from './splice'
 import type { Ink } from './surface'
 
 const w = words.table
@@ -89,7 +92,7 @@ function paintOn(box: HTMLElement, below: HTMLCanvasElement, above: HTMLCanvasEl
   dark.addEventListener('change', soon)
   const ends = [keepSight(), effect(() => (touch(), soon()))]
   new Hands(box)
-  Object.assign(box, { spotOf: (place: Place) => spotOf(box, place) })
+  Object.assign(box, { spotOf: (place: Place) => spotOf(box, place), shownOf: (part: Part) => (table.peek() ? valuesOf(table.peek() as Table, part) : null) })
   return () => {
     for (const end of ends) end()
     sized.disconnect()
@@ -98,7 +101,8 @@ function paintOn(box: HTMLElement, below: HTMLCanvasElement, above: HTMLCanvasEl
   }
 }
 
-// spotOf is the middle of a place in the window, in CSS px, for those who point by program.
+// spotOf is the middle of a place in the window, in CSS px, for those who point by program; what
+// they then see is shownOf.
 function spotOf(box: HTMLElement, place: Place): { x: number; y: number } | null {
   const now = view.peek()
   const rect = now && rectOf(now, place)
