@@ -76,13 +76,10 @@ func WholeDraft(s Source) (*Drafted, *problem.List) {
 	if r == nil || list.Failed() {
 		return nil, list
 	}
-	d, names := woven(r, mostTable)
-	if d == nil {
-		list.Fail("draft.none", "draft", "", nil)
-		return nil, list
+	if d, _ := wovenWhole(r, list); d != nil {
+		return &Drafted{Draft: d}, list
 	}
-	sized(d, names, r)
-	return &Drafted{Draft: d}, list
+	return nil, list
 }
 
 // WriteDraft gives the interchange text of a draft. What the text it came from had

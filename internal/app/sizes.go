@@ -5,8 +5,21 @@ import (
 
 	"sley/internal/engine/reckon"
 	"sley/internal/trade/draft"
+	"sley/internal/trade/problem"
 	"sley/internal/trade/qty"
 )
+
+// wovenWhole is every end and every pick of the first piece of a warp, as woven is, with the
+// sizes of its threads. Where it is not known how it interlaces the list says so.
+func wovenWhole(r *reckon.Result, list *problem.List) (*draft.Draft, []string) {
+	d, names := woven(r, mostTable)
+	if d == nil {
+		list.Fail("draft.none", "draft", "", nil)
+		return nil, nil
+	}
+	sized(d, names, r)
+	return d, names
+}
 
 // sized says of a whole draft, whose palette is the yarns of those names, how thick its
 // threads are, as far as their grists tell (Ashenhurst's diameters), and how far apart they

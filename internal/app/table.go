@@ -187,20 +187,16 @@ func (b *body) wholeTable() (*Table, *problem.List) {
 		r := b.reckon()
 		return nil, r.list
 	}
-	t := &Table{Whole: true}
-	t.Draft, t.Names = woven(now, mostTable)
-	if t.Draft == nil {
-		list := &problem.List{}
-		list.Fail("draft.none", "draft", "", nil)
+	t, list := &Table{Whole: true}, &problem.List{}
+	if t.Draft, t.Names = wovenWhole(now, list); t.Draft == nil {
 		return nil, list
 	}
-	sized(t.Draft, t.Names, now)
 	if b.WIF != nil {
 		t.Fixed = FixedByFile
 	}
 	t.Crammed, t.Bordered = crammed(now.Plan.Warp.Stripes), bordered(now.Plan)
 	t.Shafts, t.Treadles = now.Plan.Loom.Shafts, now.Plan.Loom.Treadles
-	return t, &problem.List{}
+	return t, list
 }
 
 // crammed says whether stripes say more than yarns and counts.

@@ -104,24 +104,24 @@ func (o *DrawOptions) flags(cmd *cobra.Command) {
 	f.StringVar(&o.Look.Cells, "cells", "", "how crossings are drawn: filled, colours or both")
 	f.IntVar(&o.Floats, "floats", 0, "strike through floats of so many threads or more")
 	f.IntVar(&o.DPI, "dpi", usualDPI, "dots to the inch of a PNG")
-	for name, flag := range map[string]struct {
-		is  *bool
-		use string
-	}{
-		"whole":       {&o.Whole, "of a warp: every end, and every pick of its first piece"},
-		"drawdown":    {&o.Look.Alone, "the drawdown alone"},
-		"back":        {&o.Look.Back, "its back, the cloth turned over from side to side; with --drawdown"},
-		"below":       {&o.Look.Below, "the threading below the drawdown"},
-		"tie-up-left": {&o.Look.TieUpLeft, "tie-up and treadling on the left"},
-		"from-right":  {&o.Look.FromRight, "number the ends from the right"},
-		"upwards":     {&o.Look.Upwards, "the first pick at the bottom"},
-		"numbers":     {&o.Look.Numbers, "numbers in place of filled cells in threading and treadling"},
-		"lift-plan":   {&o.Look.LiftPlan, "lifts in place of treadles"},
-		"grey":        {&o.Look.Grey, "colours as greys as light as they are"},
-		"to-scale":    {&o.Look.ToScale, "threads as thick and as far apart as they are to one another"},
-	} {
-		f.BoolVar(flag.is, name, false, flag.use)
+	f.BoolVar(&o.Whole, "whole", false, "of a warp: every end, and every pick of its first piece")
+	for name, is := range o.Look.Switches() {
+		f.BoolVar(is, name, false, switchUses[name])
 	}
+}
+
+// switchUses say what the switches of a look are for.
+var switchUses = map[string]string{
+	"drawdown":    "the drawdown alone",
+	"back":        "its back, the cloth turned over from side to side; with --drawdown",
+	"below":       "the threading below the drawdown",
+	"tie-up-left": "tie-up and treadling on the left",
+	"from-right":  "number the ends from the right",
+	"upwards":     "the first pick at the bottom",
+	"numbers":     "numbers in place of filled cells in threading and treadling",
+	"lift-plan":   "lifts in place of treadles",
+	"grey":        "colours as greys as light as they are",
+	"to-scale":    "threads as thick and as far apart as they are to one another",
 }
 
 // check says what is wrong with the flags.

@@ -4,7 +4,6 @@ package present
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -21,8 +20,10 @@ func Why(p problem.Problem) string { return fill(wordsFor(p.Code).why, p) }
 // Fix says what to do. What was likely meant comes first.
 func Fix(p problem.Problem) string {
 	fix := wordsFor(p.Code).fix
-	if inner, ok := p.Args["why"].(string); ok && slices.ContainsFunc(tables, func(t map[string]words) bool { _, ok := t[inner]; return ok }) {
-		fix = wordsFor(inner).fix
+	if inner, ok := p.Args["why"].(string); ok {
+		if w, known := wordsOf(inner); known {
+			fix = w.fix
+		}
 	}
 	if near, ok := p.Args["near"].(string); ok && near != "" && near != p.Read {
 		return fmt.Sprintf("did you mean %q? ", near) + fill(fix, p)

@@ -29,12 +29,20 @@ var actionTables = []map[string]words{bookWords, tableWords}
 // wordsFor gives the words of a code. A code without words is our own mistake,
 // which TestEveryCodeHasWords finds.
 func wordsFor(code string) words {
-	for _, table := range tables {
-		if w, ok := table[code]; ok {
-			return w
-		}
+	if w, ok := wordsOf(code); ok {
+		return w
 	}
 	return words{wrong: code, fix: "nothing is known about this problem: please report it"}
+}
+
+// wordsOf gives the words of a code, if it is one.
+func wordsOf(code string) (words, bool) {
+	for _, table := range tables {
+		if w, ok := table[code]; ok {
+			return w, true
+		}
+	}
+	return words{}, false
 }
 
 // Codes lists every code that has words, in alphabetical order.

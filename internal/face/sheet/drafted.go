@@ -27,6 +27,16 @@ type DraftLook struct {
 // CellNames lists the ways of drawing crossings.
 func CellNames() []string { return []string{"filled", "colours", "both"} }
 
+// Switches are what of a look is set or not, by the names that commands and addresses have
+// for it.
+func (l *DraftLook) Switches() map[string]*bool {
+	return map[string]*bool{
+		"drawdown": &l.Alone, "back": &l.Back, "below": &l.Below, "tie-up-left": &l.TieUpLeft,
+		"from-right": &l.FromRight, "upwards": &l.Upwards, "numbers": &l.Numbers, "lift-plan": &l.LiftPlan,
+		"grey": &l.Grey, "to-scale": &l.ToScale,
+	}
+}
+
 // Check says what is wrong with a look.
 func (l DraftLook) Check() error {
 	if l.Paper != "" && !slices.Contains(PaperNames(), l.Paper) {

@@ -73,11 +73,7 @@ func draftFile(ending string) func(*Server, http.ResponseWriter, *http.Request) 
 // and from how many threads on floats are struck through, 0 for none.
 func lookAsked(q url.Values) (look sheet.DraftLook, floats int, ok bool) {
 	look = sheet.DraftLook{Paper: q.Get("paper"), Cells: q.Get("cells")}
-	for name, is := range map[string]*bool{
-		"drawdown": &look.Alone, "back": &look.Back, "below": &look.Below, "tie-up-left": &look.TieUpLeft,
-		"from-right": &look.FromRight, "upwards": &look.Upwards, "numbers": &look.Numbers, "lift-plan": &look.LiftPlan,
-		"grey": &look.Grey, "to-scale": &look.ToScale,
-	} {
+	for name, is := range look.Switches() {
 		*is = q.Has(name)
 	}
 	if text := q.Get("floats"); text != "" {

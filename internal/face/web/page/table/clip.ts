@@ -1,5 +1,6 @@
 import type { Table } from './cloth'
-import { isDrawable, listPart, stretchOf, threadWay } from './cursor'
+import { type Drawable, isDrawable, listPart, stretchOf, threadWay } from './cursor'
+import type { Place } from './hit'
 import { copied } from './hold'
 import { type AnyAct, draw, fixed } from './session'
 import { setAt, setText } from './sets'
@@ -31,13 +32,21 @@ export function valuesOf(of: Table, part: Part): (number | string)[] {
   return Array.from(sets.lo, (_, i) => setText(setAt(sets, i)))
 }
 
+// taken is the stretch of a list that is chosen, or nothing of it before the cursor.
+function taken(part: Part, here: Place, drawn: Drawable): { from: number; to: number } {
+  const at = stretchOf(chosen.value)
+  if (at?.part === part) return at
+  const from = (here[threadWay(drawn)] ?? 0) - (drawn === 'ties' ? 1 : 0)
+  return { from, to: from }
+}
+
 // insert puts one more before the chosen stretch, or before the cursor: as what stands there,
 // of the treadles one that is not tied.
 export function insert(of: Table): boolean {
-  const [at, here] = [stretchOf(chosen.value), cursor.value]
+  const here = cursor.value
   if (fixed.value || !here || !isDrawable(here.part) || here.part.endsWith('colours')) return false
   const part = listPart(here.part)
-  const from = at?.part === part ? at.from : (here[threadWay(here.part)] ?? 0) - (here.part === 'ties' ? 1 : 0)
+  const { from } = taken(part, here, here.part)
   const put = part === 'ties' ? ['0'] : [valuesOf(of, part)[from] ?? 0]
   draw([{ do: 'put', part, at: from, remove: 0, put }], part === 'ties' ? {} : ({ [part]: { at: from, remove: 0, put } } as Splices))
   return true
@@ -47,15 +56,14 @@ export function insert(of: Table): boolean {
 // colours it is laid over.
 export function paste(of: Table): boolean {
   const held = copied.value
-  const at = stretchOf(chosen.value)
   const here = cursor.value
   if (!held || fixed.value || !here || !isDrawable(here.part)) return false
   const part = held.part as Part
-  const from = at?.part === part ? at.from : ((here[threadWay(here.part)] ?? 0) - (here.part === 'ties' ? 1 : 0))
+  const { from, to } = taken(part, here, here.part)
   const whole = valuesOf(of, part).length
   const colours = part.endsWith('colours')
   const put = colours ? held.values.slice(0, whole - from) : held.values
-  const remove = colours ? put.length : at?.part === part ? at.to - at.from : 0
+  const remove = colours ? put.length : to - from
   const act: AnyAct = { do: 'put', part, at: from, remove, put }
   draw([act], { [part]: { at: from, remove, put } } as Splices)
   return true

@@ -5,7 +5,7 @@ import { docId, summary } from './facts'
 import { lookNow } from './look_now'
 import { printSeen } from './print_seen'
 import { seenPicture } from './seen_picture'
-import { whole } from './session'
+import { asAsked } from './session'
 import { arrangement, cells, seeing, shownTable, toScale, view } from './sight'
 
 const w = words.table
@@ -26,7 +26,7 @@ function lookQuery(): string {
   const now = arrangement.value
   const flags = { drawdown: now.alone || now.back, back: now.back, below: now.below, 'tie-up-left': now.left, 'from-right': now.fromRight, upwards: now.upwards, grey: seeing.value === 'grey', 'to-scale': toScale.value }
   const set = Object.entries(flags).filter(([, is]) => is).map(([name]) => name)
-  return [`as=${whole.value ? 'whole' : 'written'}`, `cells=${cells.value === 'marks' ? 'filled' : cells.value}`, ...set].join('&')
+  return [asAsked(), `cells=${cells.value === 'marks' ? 'filled' : cells.value}`, ...set].join('&')
 }
 
 // TakeAlong is the draft as files, drawn as it is drawn here, and what is in sight of it as a
@@ -54,7 +54,7 @@ export function TakeAlong() {
       <summary>{w.take}</summary>
       <p class="ways">
         {(['wif', 'svg', 'png', 'pdf'] as const).map((form) => (
-          <a key={form} href={`${at}.${form}?${form === 'wif' ? `as=${whole.value ? 'whole' : 'written'}` : lookQuery()}`} download>
+          <a key={form} href={`${at}.${form}?${form === 'wif' ? asAsked() : lookQuery()}`} download>
             {w.forms[form]}
           </a>
         ))}

@@ -52,7 +52,10 @@ let known: Table | null = null // as the server has it
 let queue: Gesture[] = []
 let sending = false
 
-const address = (id: number, more = ''): string => `/api/documents/${id}/table${more}?as=${whole.value ? 'whole' : 'written'}`
+// asAsked is how the draft is asked for: as it is written, or whole.
+export const asAsked = (): string => `as=${whole.value ? 'whole' : 'written'}`
+
+const address = (id: number, more = ''): string => `/api/documents/${id}/table${more}?${asAsked()}`
 
 // readTable reads the draft anew, and sends what is still to be drawn on it.
 export async function readTable(id: number): Promise<boolean> {
