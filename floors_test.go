@@ -35,7 +35,7 @@ var house = []row{
 			"internal/engine/structure", "internal/engine/catalogue", "internal/engine/dress",
 			"internal/engine/cloth", "internal/engine/explore", "internal/engine/tieup",
 			"internal/engine/fault", "internal/engine/learn", "internal/engine/draw",
-			"internal/engine/strokes", "internal/engine/review",
+			"internal/engine/strokes", "internal/engine/review", "internal/engine/loomside",
 		},
 		beside: allowed,
 	},
