@@ -94,9 +94,16 @@ func (d dressing) things(step string) []string {
 	case Beaming:
 		return d.beaming()
 	case TyingFront:
-		return []string{"tie-bundles", "tie-even", "tie-floats", "spread-header"}
+		return d.tyingOn()
 	}
 	return nil
+}
+
+func (d dressing) tyingOn() []string {
+	if d.r.Plan.Warp.Floats == 0 {
+		return []string{"tie-bundles", "tie-even", "spread-header"}
+	}
+	return []string{"tie-bundles", "tie-even", "tie-floats", "spread-header"}
 }
 
 func (d dressing) beaming() []string {

@@ -147,7 +147,7 @@ func TestBlanketEnds(t *testing.T) {
 }
 
 func TestFractionsOfPicksAreNotLaidOut(t *testing.T) {
-	text := set(p1, "sley = 1\n", "sley = 1\nrounding = \"off\"\n")
+	text := set(p1, "sley = 1\n", "sley = 1\nrounding = { off = true }\n")
 	if _, ok := Weave(solved(t, text), nil); ok {
 		t.Error("fractions of picks are laid out")
 	}
