@@ -25,7 +25,7 @@ const (
 	agreeDPI     = 72
 	agreeFineDPI = 216
 	agreeBlocks  = 6
-	agreeMost    = 0.09
+	agreeMost    = 0.095
 )
 
 // The picture of a page is what another program makes of the page in the PDF.
