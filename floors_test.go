@@ -89,10 +89,13 @@ var bars = []bar{
 		reason: "a face asks app, which hands it the results: so the command line, the page and the paper cannot disagree",
 	},
 	{
-		from:   []string{"internal/face/present"},
-		to:     []string{"internal/engine", "internal/edge"},
-		but:    []string{"internal/engine/reckon", "internal/engine/structure", "internal/engine/review"},
-		reason: "present words what app hands it; of the engines it knows the reckoning, the structure and the review, because it words their nodes and findings",
+		from: []string{"internal/face/present"},
+		to:   []string{"internal/engine", "internal/edge"},
+		but: []string{
+			"internal/engine/reckon", "internal/engine/structure", "internal/engine/review",
+			"internal/engine/content", "internal/engine/finishing",
+		},
+		reason: "present words what app hands it; of the engines it knows the reckoning, the structure, the review, the content and the finishing, because it words their nodes, findings and steps",
 	},
 	{
 		from:   []string{"cmd/sley"},

@@ -22,7 +22,7 @@ func (h Handling) String() string { return [...]string{"no-water", "hand", "mild
 
 // Care is how cloth is cared for: of all its fibres what the tenderest bears. Temperatures
 // are the highest, in whole degrees Celsius; 0 means not at all. Each names the fibre that
-// decides.
+// decides, or none where all of them bear the same.
 type Care struct {
 	Handling                             Handling
 	Wash, Tumble, Iron                   int
@@ -96,6 +96,7 @@ func CareFor(fibres []yarn.Fibre, wash string) (Care, bool) {
 	for _, f := range fibres[1:] {
 		out.soften(decided(f))
 	}
+	out.leaveOut(fibres)
 	switch wash {
 	case "fulled":
 		out.First = WasFulled
@@ -126,6 +127,23 @@ func (c *Care) soften(other Care) {
 		c.Iron, c.IronFor = other.Iron, other.IronFor
 	}
 	c.Flat, c.Damp = c.Flat || other.Flat, c.Damp || other.Damp
+}
+
+// leaveOut takes the names away of what all fibres bear alike.
+func (c *Care) leaveOut(fibres []yarn.Fibre) {
+	alike := func(same func(Care) bool) bool {
+		return !slices.ContainsFunc(fibres, func(f yarn.Fibre) bool { return !same(tender(f)) })
+	}
+	none := yarn.Fibre{}
+	if alike(func(o Care) bool { return o.Handling == c.Handling && o.Wash == c.Wash }) {
+		c.HandledFor, c.WashFor = none, none
+	}
+	if alike(func(o Care) bool { return o.Tumble == c.Tumble && o.Flat == c.Flat }) {
+		c.DryFor = none
+	}
+	if alike(func(o Care) bool { return o.Iron == c.Iron }) {
+		c.IronFor = none
+	}
 }
 
 // Felts reports whether a fibre felts when it is worked in warm water: wool and hair, but

@@ -132,10 +132,10 @@ func TestCare(t *testing.T) {
 		washFor    string
 		first      First
 	}{
-		{[]string{"cotton"}, "washed", Normal, 60, 200, false, false, "cotton", WasWashed},
-		{[]string{"linen"}, "unwashed", Normal, 60, 200, false, true, "linen", NotWashed},
+		{[]string{"cotton"}, "washed", Normal, 60, 200, false, false, "", WasWashed},
+		{[]string{"linen"}, "unwashed", Normal, 60, 200, false, true, "", NotWashed},
 		{[]string{"cotton", "woollen wool"}, "fulled", Hand, 30, 150, true, false, "woollen wool", WasFulled},
-		{[]string{"superwash wool", "polyamide"}, "", Mild, 40, 110, true, false, "superwash wool", WasWashed},
+		{[]string{"superwash wool", "polyamide"}, "", Mild, 40, 110, true, false, "", WasWashed},
 		{[]string{"jute", "cotton"}, "", NoWater, 0, 150, true, false, "jute", WasWashed},
 	} {
 		var of []yarn.Fibre

@@ -94,7 +94,7 @@ const (
 	CoolForWool Note = "cool-for-wool" // no shock, no wringing
 	HotForLinen Note = "hot-for-linen"
 	WaterHarms  Note = "water-harms" // a fibre that wants none
-	LookOften   Note = "look-often" // fulling does not go back
+	LookOften   Note = "look-often"  // fulling does not go back
 	DoesNotFelt Note = "does-not-felt"
 	DryFlat     Note = "dry-flat"
 	DryHanging  Note = "dry-hanging"

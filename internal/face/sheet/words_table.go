@@ -170,6 +170,29 @@ const (
 	wordTurns    = "In turn on one warp"
 	wordWeaver   = "weaver"
 	wordWoven    = "woven"
+
+	wordCareOf     = "Care"
+	wordInCloth    = "in the cloth"
+	wordFibre      = "fibre"
+	wordDryShare   = "of the dry weight"
+	wordAllowance  = "allowance agreed"
+	wordLabelShare = "of the label"
+
+	wordState       = "state"
+	wordByDents     = "by the dents sleyed"
+	wordTeaches     = "What follows"
+	wordFollows     = "lost between two states"
+	wordAsMeasured  = "as measured"
+	wordFromTo      = "from and to"
+	wordTo          = " to "
+	wordYarnUsed    = "Yarn"
+	wordUsed        = "used"
+	wordLeftWeighed = "left, weighed"
+	wordLog         = "Log"
+	wordMoreLog     = "More"
+	wordDay         = "day"
+	wordHappened    = "what"
+	wordNote        = "note"
 )
 
 // The cautions, each on one sheet. They stand in for no rule of a workshop, a
@@ -177,6 +200,5 @@ const (
 const (
 	careTask  = "Long sessions strain backs, eyes and hands. Stand up and change task before it hurts: wind a bobbin, hem, walk."
 	careBeam  = "A warp under tension stores hundreds of newtons, and ratchets pinch. Keep hands and hair away from pawl and ratchet, let tension off by the brake and never by a knocked-out pawl, and tie long hair and sleeves back. Where your workshop, school or country has rules of safety, they come first."
-	careWash  = "Hot water burns, and wet cloth is heavy. Wear gloves, lift little at a time, keep children away from the tub. What the yarn’s label and your local rules say of washing comes first."
 	careFibre = "Dust of fleece and fibre harms lungs. Open and card it outdoors or with the air drawn off, wear a mask that your local rules call fit, and wash hands; raw fleece may carry germs."
 )
