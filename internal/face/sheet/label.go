@@ -38,7 +38,7 @@ func (d *desk) form(f present.LabelFormJSON) []block {
 		}
 		out = append(out, lines...)
 	}
-	notes := strings.Join(append([]string{f.Rules + "."}, f.Notes...), " ")
+	notes := strings.Trim(f.Rules+wordBetween+strings.Join(f.Notes, " "), wordBetween)
 	return together(append(out, d.text(small, notes)...))
 }
 
