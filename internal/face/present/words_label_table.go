@@ -32,7 +32,7 @@ var labelNotes = map[content.Topic]string{
 	content.Within:     "An analysis may differ from the label by {limit}.",
 	content.Small:      "{name} is below {limit} and is not named. If it does something in the cloth, such as making it stretch, name it with its share.",
 	content.Virgin:     "“Virgin wool” may be said only of wool that was in no product before, with at most {limit} of other fibre in it by accident (article 8).",
-	content.OtherMoist: "The shares are those of the European form in whole per cents. The moisture usual there (ASTM D1909) is less for wool and jute, which makes a small difference.",
+	content.OtherMoist: "The shares are those of the European form in whole per cents. The moisture usual there (ASTM D1909) is less for wool and for some bast fibres, which makes a small difference.",
 }
 
 const (
