@@ -69,7 +69,7 @@ function Care({ of }: { of: Label }) {
         {of.care.map((one) => (
           <li key={one.about}>
             {one.says}
-            {one.why ? <span class="soft"> {one.why}</span> : null}
+            {one.why ? <span class="soft"> ({one.why})</span> : null}
           </li>
         ))}
       </ul>

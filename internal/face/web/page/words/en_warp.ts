@@ -275,7 +275,7 @@ export const warp = {
   stepsTitle: 'After the last pick',
   stepsSays: 'In the order for these fibres, these ends and this wash. Write down what you measure as you go.',
   enterHere: 'Write it down',
-  enterAt: (says: string) => `Write down: ${says}`,
+  enterAt: (says: string) => `Write it down: ${says}`,
   label: 'Label',
   copyLabel: (form: string) => `Copy the ${form}`,
   careOf: 'Care',
@@ -287,7 +287,7 @@ export const warp = {
   weighTitle: 'What is left on the shelf',
   weighSays: 'Weigh what is left of each yarn, thrums and bobbins too if you keep them. The shelf then has that, whatever was reckoned.',
   leftOf: (yarn: string) => `Left of ${yarn}`,
-  weighNow: (yarn: string) => `Write down what is left of ${yarn}`,
+  weighNow: (yarn: string) => `Write it down: what is left of ${yarn}`,
   weighNote: (warp: string) => `weighed after ${warp}`,
   weighed: (amount: string) => `${amount} is written down for`,
 
