@@ -35,8 +35,8 @@ var house = []row{
 			"internal/engine/structure", "internal/engine/catalogue", "internal/engine/dress",
 			"internal/engine/cloth", "internal/engine/explore", "internal/engine/tieup",
 			"internal/engine/fault", "internal/engine/learn", "internal/engine/draw",
-			"internal/engine/strokes", "internal/engine/review", "internal/engine/content",
-			"internal/engine/finishing",
+			"internal/engine/strokes", "internal/engine/review", "internal/engine/loomside",
+			"internal/engine/content", "internal/engine/finishing",
 		},
 		beside: allowed,
 	},
@@ -93,9 +93,9 @@ var bars = []bar{
 		to:   []string{"internal/engine", "internal/edge"},
 		but: []string{
 			"internal/engine/reckon", "internal/engine/structure", "internal/engine/review",
-			"internal/engine/content", "internal/engine/finishing",
+			"internal/engine/loomside", "internal/engine/content", "internal/engine/finishing",
 		},
-		reason: "present words what app hands it; of the engines it knows the reckoning, the structure, the review, the content and the finishing, because it words their nodes, findings and steps",
+		reason: "present words what app hands it; of the engines it knows the reckoning, the structure, the review, the steps at the loom, the content and the finishing, because it words their nodes, findings and steps",
 	},
 	{
 		from:   []string{"cmd/sley"},

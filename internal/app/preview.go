@@ -201,12 +201,8 @@ func workOf(r record.Reader, d record.Document) (WorkFacts, error) {
 	return w, err
 }
 
-// wovenOf is the pick that was woven last, as was said last.
+// wovenOf is the pick that was woven last.
 func wovenOf(r record.Reader, id record.ID) (int, error) {
 	events, err := r.Events(id, record.Progress)
-	standing := record.Standing(events)
-	if err != nil || len(standing) == 0 {
-		return 0, err
-	}
-	return standing[len(standing)-1].Place, nil
+	return record.Reached(events, record.Woven, ""), err
 }

@@ -158,7 +158,7 @@ func mayCancel(r record.Reader, was record.Event, list *problem.List) error {
 		return nil
 	}
 	woven, err := r.Events(was.Document, record.Progress)
-	if len(record.Standing(woven)) > 0 {
+	if record.Said(woven, record.Woven) {
 		list.Fail("start.woven", "", was.ID, nil)
 	}
 	return err

@@ -47,7 +47,7 @@ func stageOf(r record.Reader, d record.Document) (string, error) {
 		}
 	}
 	woven, err := r.Events(d.ID, record.Progress)
-	if stage == record.Begun && len(record.Standing(woven)) > 0 {
+	if stage == record.Begun && record.Said(woven, record.Woven) {
 		stage = record.OnTheWay
 	}
 	return stage, err

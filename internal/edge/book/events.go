@@ -10,18 +10,18 @@ import (
 	"sley/internal/trade/yarn"
 )
 
-const eventColumns = `seq, id, document, topic, what, at_ms, place, path, state, typed,
+const eventColumns = `seq, id, document, topic, what, at_ms, place, came_from, path, state, typed,
 	length_nm, mass_ng, minutes, warp, note, cancels`
 
 func scanEvent(scan func(...any) error) (record.Event, error) {
 	var e record.Event
 	var at int64
-	var place, length, mass, minutes, warp sql.NullInt64
+	var place, from, length, mass, minutes, warp sql.NullInt64
 	var cancels sql.NullString
-	err := scan(&e.Seq, &e.ID, &e.Document, &e.Topic, &e.What, &at, &place, &e.Path, &e.State, &e.Typed,
+	err := scan(&e.Seq, &e.ID, &e.Document, &e.Topic, &e.What, &at, &place, &from, &e.Path, &e.State, &e.Typed,
 		&length, &mass, &minutes, &warp, &e.Note, &cancels)
 	e.At = time.UnixMilli(at).UTC()
-	e.Place, e.Minutes, e.Warp, e.Cancels = int(place.Int64), int(minutes.Int64), record.ID(warp.Int64), cancels.String
+	e.Place, e.From, e.Minutes, e.Warp, e.Cancels = int(place.Int64), int(from.Int64), int(minutes.Int64), record.ID(warp.Int64), cancels.String
 	e.Amount = yarn.Amount{Length: lengthOf(length), Mass: massOf(mass)}
 	return e, err
 }
@@ -62,9 +62,9 @@ func (w *Writer) Happen(e record.Event) error {
 	if _, err := w.Event(e.ID); !record.Is(err, record.NotFound) {
 		return err
 	}
-	return w.exec(`INSERT INTO events (id, document, topic, what, at_ms, place, path, state, typed,
-		length_nm, mass_ng, minutes, warp, note, cancels) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
-		e.ID, e.Document, e.Topic, e.What, e.At.UnixMilli(), figure(e.Place), e.Path, e.State, e.Typed,
+	return w.exec(`INSERT INTO events (id, document, topic, what, at_ms, place, came_from, path, state, typed,
+		length_nm, mass_ng, minutes, warp, note, cancels) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`,
+		e.ID, e.Document, e.Topic, e.What, e.At.UnixMilli(), figure(e.Place), figure(e.From), e.Path, e.State, e.Typed,
 		figure(int64(e.Amount.Length)), figure(int64(e.Amount.Mass)), figure(e.Minutes), figure(int64(e.Warp)), e.Note,
 		sql.NullString{String: e.Cancels, Valid: e.Cancels != ""})
 }

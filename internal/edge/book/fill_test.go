@@ -44,6 +44,8 @@ func fill(w record.Writer) error {
 		Body: threads(300, 0), Nodes: []byte(`{"nodes":[]}`),
 	}))
 	try(w.Set("units", "metric"))
+	try(w.PutPhotograph(record.Photograph{Event: "event-picture", Kind: "image/png", Wide: 2, High: 1, Body: []byte("dots")}))
+	try(w.PutDevice(record.Device{ID: "device-1", Name: "the tablet", Sum: [32]byte(sha([]byte("token"))), Made: noon, Seen: noon, Revoked: true}))
 	return errors.Join(failed...)
 }
 
@@ -75,6 +77,8 @@ func happenings(w record.Writer, warp, white record.ID) error {
 		{ID: "event-start", Document: warp, Topic: record.Log, What: record.Started, Place: 1},
 		{ID: "event-sat", Document: warp, Topic: record.Log, What: record.Sat, Minutes: 90, Note: "quiet"},
 		{ID: "event-woven", Document: warp, Topic: record.Progress, What: record.Woven, Place: 120},
+		{ID: "event-dressed", Document: warp, Topic: record.Progress, What: record.Dressed, Path: "threading", Place: 24, From: 12},
+		{ID: "event-picture", Document: warp, Topic: record.Log, What: record.Pictured, Note: "the first inch"},
 		{ID: "event-size", Document: warp, Topic: record.Measurement, What: record.Size, Path: "pieces[0].width", State: "washed", Typed: "45 cm"},
 		{ID: "event-undone", Document: warp, Topic: record.Log, What: record.Noted, Cancels: "event-sat"},
 	} {

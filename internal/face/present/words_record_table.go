@@ -35,7 +35,7 @@ var actNames = map[record.Act]string{
 var topicNames = map[record.Topic]string{
 	record.Stock:       "stock",
 	record.Log:         "log",
-	record.Progress:    "what is woven",
+	record.Progress:    "how far the work is",
 	record.Measurement: "sizes measured",
 }
 
@@ -50,7 +50,14 @@ var whatNames = map[string]string{
 	record.Sat:      "sitting",
 	record.Broken:   "an end broke",
 	record.Finished: "off the loom and done",
+	record.SatDown:  "sat down at the loom",
+	record.Pictured: "photograph",
+	record.Advanced: "warp wound on",
 	record.Woven:    "woven",
+	record.Dressed:  "done",
+	record.Chosen:   "chosen",
+	record.Taped:    "the tape reads",
+	record.Weighed:  "weighed",
 	record.Size:     "measured",
 }
 

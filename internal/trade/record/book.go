@@ -33,6 +33,8 @@ type Reader interface {
 	AllFrozen() ([]Frozen, error)
 	Setting(name string) (string, error) // empty where nothing was set
 	Settings() (map[string]string, error)
+	Photograph(event string) (Photograph, error)
+	Devices() ([]Device, error) // the first first, revoked ones too
 }
 
 // Writer changes a book.
@@ -51,5 +53,9 @@ type Writer interface {
 	// Happen adds an event; one whose ID is there already changes nothing.
 	Happen(Event) error
 	Freeze(Frozen) error
+	// PutPhotograph keeps a photograph beside its event, which must be there.
+	PutPhotograph(Photograph) error
+	// PutDevice lets a device in, or changes what is known of it but when it came.
+	PutDevice(Device) error
 	Set(name, value string) error // an empty value unsets
 }

@@ -20,25 +20,32 @@ const (
 
 // What happened, by topic.
 const (
-	Bought   = "bought"   // stock: came to the shelf
-	Used     = "used"     // stock: went into a warp
-	Measured = "measured" // stock: this is what is there, whatever was reckoned
-	Lost     = "lost"     // stock: given away, eaten, spoilt
-	Started  = "started"  // log: work began, and the plan was frozen
-	Noted    = "note"     // log: a note
-	Sat      = "sitting"  // log: a time at the loom
-	Broken   = "broken"   // log: an end broke
-	Finished = "finished" // log: the warp is off the loom and done
-	Woven    = "woven"    // progress: so many picks are woven
-	Size     = "size"     // measurement: a size that was measured
+	Bought   = "bought"     // stock: came to the shelf
+	Used     = "used"       // stock: went into a warp
+	Measured = "measured"   // stock: this is what is there, whatever was reckoned
+	Lost     = "lost"       // stock: given away, eaten, spoilt
+	Started  = "started"    // log: work began, and the plan was frozen
+	Noted    = "note"       // log: a note
+	Sat      = "sitting"    // log: a time at the loom
+	Broken   = "broken"     // log: an end broke
+	Finished = "finished"   // log: the warp is off the loom and done
+	SatDown  = "sat-down"   // log: a time at the loom began
+	Pictured = "photograph" // log: what it looked like
+	Advanced = "advanced"   // log: the warp was wound on
+	Woven    = "woven"      // progress: so many picks are woven
+	Dressed  = "dressed"    // progress: so much of a step of dressing or finishing is done
+	Chosen   = "chosen"     // progress: how a step is done
+	Taped    = "tape"       // progress: what the tape reads at a pick
+	Weighed  = "weighed"    // progress: what is left of a weft yarn
+	Size     = "size"       // measurement: a size that was measured
 )
 
 // Whats lists what can happen in a topic.
 func (t Topic) Whats() []string {
 	return map[Topic][]string{
 		Stock:       {Bought, Used, Measured, Lost},
-		Log:         {Started, Noted, Sat, Broken, Finished},
-		Progress:    {Woven},
+		Log:         {Started, Noted, Sat, Broken, Finished, SatDown, Pictured, Advanced},
+		Progress:    {Woven, Dressed, Chosen, Taped, Weighed},
 		Measurement: {Size},
 	}[t]
 }
@@ -55,8 +62,9 @@ type Event struct {
 	Topic    Topic       `json:"topic"`
 	What     string      `json:"what"`
 	At       time.Time   `json:"at"`
-	Place    int         `json:"place,omitempty"`   // pick, from the start of the warp; of Started the version
-	Path     string      `json:"path,omitempty"`    // what was measured, as pieces[0].length
+	Place    int         `json:"place,omitempty"`   // pick, from the start of the warp; of Started the version; of Dressed how much is done
+	From     int         `json:"from,omitempty"`    // the place before, as who said this knew it
+	Path     string      `json:"path,omitempty"`    // what was measured, as pieces[0].length; what was done or chosen
 	State    string      `json:"state,omitempty"`   // the state it was measured in
 	Typed    string      `json:"typed,omitempty"`   // the amount or size, as typed
 	Amount   yarn.Amount `json:"amount,omitzero"`   // what was typed, read

@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"pgregory.net/rapid"
 
@@ -103,7 +104,7 @@ func codeOf(err error) string {
 func (m *machine) one(r *rapid.T) func(record.Writer) error {
 	id := record.ID(rapid.IntRange(1, 5).Draw(r, "document"))
 	number := rapid.IntRange(1, 8).Draw(r, "number")
-	switch rapid.IntRange(0, 9).Draw(r, "what") {
+	switch rapid.IntRange(0, 11).Draw(r, "what") {
 	case 0, 1:
 		d, v := drawDocument(r), drawVersion(r)
 		return func(w record.Writer) error { _, err := w.Add(d, v); return err }
@@ -125,6 +126,12 @@ func (m *machine) one(r *rapid.T) func(record.Writer) error {
 		name := rapid.SampledFrom([]string{"", "a", "b", "naïve", strings.Repeat("n", 65)}).Draw(r, "setting")
 		value := rapid.SampledFrom([]string{"", "x", "\x00y", "ÿ"}).Draw(r, "value")
 		return func(w record.Writer) error { return w.Set(name, value) }
+	case 10:
+		p := drawPhotograph(r)
+		return func(w record.Writer) error { return w.PutPhotograph(p) }
+	case 11:
+		d := drawDevice(r)
+		return func(w record.Writer) error { return w.PutDevice(d) }
 	case 7:
 		f := record.Frozen{Warp: id, Version: number, At: noon, Event: drawEventID(r), Defaults: fmt.Sprint(number), Body: []byte("b"), Nodes: []byte("n")}
 		return func(w record.Writer) error { return w.Freeze(f) }
@@ -179,6 +186,7 @@ func drawEvent(r *rapid.T) record.Event {
 	e := record.Event{
 		ID: drawEventID(r), Document: record.ID(rapid.IntRange(0, 4).Draw(r, "document")), Topic: topic,
 		What: rapid.SampledFrom(append(topic.Whats(), "slept")).Draw(r, "what"), At: noon, Place: rapid.IntRange(-1, 3).Draw(r, "place"),
+		From:   rapid.SampledFrom([]int{0, 0, 0, 1, 2, -1}).Draw(r, "from"),
 		Amount: yarn.Amount{Mass: qty.Gram * qty.Mass(rapid.IntRange(-1, 2).Draw(r, "mass"))}, Note: rapid.String().Draw(r, "note"),
 	}
 	if rapid.IntRange(0, 3).Draw(r, "cancels") == 0 {
@@ -188,6 +196,22 @@ func drawEvent(r *rapid.T) record.Event {
 		e.Warp = record.ID(rapid.IntRange(1, 5).Draw(r, "warp"))
 	}
 	return e
+}
+
+func drawPhotograph(r *rapid.T) record.Photograph {
+	size := func(name string) int { return rapid.SampledFrom([]int{1, 640, 65535, 0, 65536}).Draw(r, name) }
+	return record.Photograph{
+		Event: drawEventID(r), Kind: rapid.SampledFrom([]string{"image/jpeg", "image/png", "image/gif"}).Draw(r, "kind"),
+		Wide: size("wide"), High: size("high"), Body: rapid.SliceOfN(rapid.Byte(), 0, 3).Draw(r, "body"),
+	}
+}
+
+func drawDevice(r *rapid.T) record.Device {
+	return record.Device{
+		ID: drawEventID(r), Name: rapid.SampledFrom([]string{"tablet", "phone", ""}).Draw(r, "device"),
+		Sum:  [32]byte{rapid.ByteRange(0, 3).Draw(r, "sum")},
+		Made: noon.Add(time.Duration(rapid.IntRange(0, 2).Draw(r, "made")) * time.Hour), Seen: noon, Revoked: rapid.Bool().Draw(r, "revoked"),
+	}
 }
 
 // list asks both books for the same.

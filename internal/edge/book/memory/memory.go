@@ -24,7 +24,9 @@ type Book struct {
 // New gives an empty book.
 func New() *Book {
 	b := &Book{}
-	b.now.Store(&state{docs: map[record.ID]document{}, settings: map[string]string{}})
+	b.now.Store(&state{
+		docs: map[record.ID]document{}, settings: map[string]string{}, photographs: map[string]record.Photograph{},
+	})
 	return b
 }
 
@@ -35,6 +37,9 @@ type state struct {
 	events   []record.Event
 	frozen   []record.Frozen
 	settings map[string]string
+
+	photographs map[string]record.Photograph
+	devices     []record.Device
 }
 
 // document is a card, its words and every version with its body.
@@ -45,7 +50,10 @@ type document struct {
 }
 
 func (s *state) copied() *state {
-	return &state{maps.Clone(s.docs), slices.Clip(s.events), slices.Clip(s.frozen), maps.Clone(s.settings)}
+	return &state{
+		docs: maps.Clone(s.docs), events: slices.Clip(s.events), frozen: slices.Clip(s.frozen), settings: maps.Clone(s.settings),
+		photographs: maps.Clone(s.photographs), devices: slices.Clone(s.devices),
+	}
 }
 
 // Read lets do see the book as it stands now, whatever others write meanwhile.

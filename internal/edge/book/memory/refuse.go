@@ -65,7 +65,7 @@ func (w *Writer) refuseEvent(e record.Event) string {
 		unless(between(e.ID, 8, 64), "the id of an event"),
 		unless(noDocument == nil, "an event of no document"),
 		unless(slices.Contains(e.Topic.Whats(), e.What), "what happened"),
-		unless(e.Place >= 0 && e.Minutes >= 0 && e.Amount.Length >= 0 && e.Amount.Mass >= 0, "a figure below nothing"),
+		unless(e.Place >= 0 && e.From >= 0 && e.Minutes >= 0 && e.Amount.Length >= 0 && e.Amount.Mass >= 0, "a figure below nothing"),
 		unless(e.Amount.Length == 0 || e.Amount.Mass == 0, "a length and a weight"),
 		unless(e.Warp == 0 || noWarp == nil, "a warp that is not there"),
 		unless(e.Cancels == "" || noEvent == nil && !cancelled && e.Cancels != e.ID, "the event that is cancelled"),
@@ -79,5 +79,25 @@ func (w *Writer) refuseFrozen(f record.Frozen) string {
 	return firstOf(
 		unless(noVersion == nil, "a version that is not there"),
 		unless(noEvent == nil && !taken, "the event of a plan"),
+	)
+}
+
+func (w *Writer) refusePhotograph(p record.Photograph) string {
+	_, noEvent := w.Event(p.Event)
+	_, taken := w.photographs[p.Event]
+	inside := func(n int) bool { return 1 <= n && n <= record.MostWide }
+	return firstOf(
+		unless(noEvent == nil && !taken, "the event of a photograph"),
+		unless(p.Kind == "image/jpeg" || p.Kind == "image/png", "the kind of a photograph"),
+		unless(inside(p.Wide) && inside(p.High) && len(p.Body) > 0, "the size of a photograph"),
+	)
+}
+
+func (w *Writer) refuseDevice(d record.Device) string {
+	taken := slices.ContainsFunc(w.devices, func(o record.Device) bool { return o.ID != d.ID && o.Sum == d.Sum })
+	return firstOf(
+		unless(between(d.ID, 8, 64), "the id of a device"),
+		unless(between(d.Name, 1, record.MostName), "the name of a device"),
+		unless(!taken, "what a device proves itself by"),
 	)
 }

@@ -83,12 +83,14 @@ func refused(t *testing.T, b record.Book, code string, do func(record.Writer) er
 
 // everything is all that a book holds.
 type everything struct {
-	Documents []record.Document
-	Versions  map[record.ID][]record.Version
-	Events    []record.Event
-	Frozen    []record.Frozen
-	Settings  map[string]string
-	Counts    record.Counts
+	Documents   []record.Document
+	Versions    map[record.ID][]record.Version
+	Events      []record.Event
+	Frozen      []record.Frozen
+	Settings    map[string]string
+	Counts      record.Counts
+	Devices     []record.Device
+	Photographs []record.Photograph
 }
 
 func dump(t testing.TB, b record.Book) everything {
@@ -103,11 +105,20 @@ func dump(t testing.TB, b record.Book) everything {
 				return err
 			}
 		}
-		var failed [4]error
+		var failed [5]error
 		e.Events, failed[0] = r.AllEvents()
 		e.Frozen, failed[1] = r.AllFrozen()
 		e.Settings, failed[2] = r.Settings()
 		e.Counts, failed[3] = r.Counts()
+		e.Devices, failed[4] = r.Devices()
+		for _, one := range e.Events {
+			p, err := r.Photograph(one.ID)
+			if err == nil {
+				e.Photographs = append(e.Photographs, p)
+			} else if !record.Is(err, record.NotFound) {
+				return err
+			}
+		}
 		return errors.Join(failed[:]...)
 	})
 	return e
