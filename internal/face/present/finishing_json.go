@@ -48,7 +48,7 @@ func FinishingFileOf(f *app.Finishing, list *problem.List, u Units) FinishingFil
 
 // FinishingJSONOf words the steps; f is nil where there is no reckoning.
 func FinishingJSONOf(f *app.Finishing, u Units) FinishingJSON {
-	out := FinishingJSON{Format: 1, Steps: []StepJSON{}, Cites: stepsCites}
+	out := FinishingJSON{Format: 1, Steps: []StepJSON{}, Cites: afterCites}
 	if f == nil {
 		return out
 	}
@@ -60,7 +60,7 @@ func FinishingJSONOf(f *app.Finishing, u Units) FinishingJSON {
 }
 
 func (u Units) stepJSON(f *app.Finishing, s finishing.Step) StepJSON {
-	w := stepWords[s.ID]
+	w := afterWords[s.ID]
 	out := StepJSON{
 		Step: string(s.ID), Says: w.says, How: w.how, Notes: []string{}, Cautions: []string{},
 		Figures: []FigureJSON{}, Measures: []MeasuresJSON{},
@@ -87,13 +87,13 @@ func (u Units) stepJSON(f *app.Finishing, s finishing.Step) StepJSON {
 func boundWords(s finishing.Step) []string {
 	var out []string
 	if s.Most > 0 {
-		out = append(out, fillIn(stepMost, "{most}", Celsius(s.Most)))
+		out = append(out, fillIn(afterMost, "{most}", Celsius(s.Most)))
 	}
 	if s.Hours > 0 {
-		out = append(out, fillIn(stepHours, "{hours}", number(s.Hours)))
+		out = append(out, fillIn(afterHours, "{hours}", number(s.Hours)))
 	}
 	if s.Pieces > 0 {
-		out = append(out, fillIn(stepPieces, "{pieces}", number(s.Pieces)))
+		out = append(out, fillIn(afterPieces, "{pieces}", number(s.Pieces)))
 	}
 	return out
 }
@@ -146,7 +146,7 @@ func (u Units) measureJSON(f *app.Finishing, m finishing.Measure) (MeasuresJSON,
 func FinishingText(f *app.Finishing, u Units) string {
 	shape := FinishingJSONOf(f, u)
 	var b strings.Builder
-	b.WriteString(fillIn(stepsTitle, "{name}", legible(shape.Name)) + "\n")
+	b.WriteString(fillIn(afterTitle, "{name}", legible(shape.Name)) + "\n")
 	for i, s := range shape.Steps {
 		b.WriteString("\n" + number(i+1) + ". " + s.Says + "\n" + indented(s.How))
 		for _, note := range s.Notes {
@@ -156,10 +156,10 @@ func FinishingText(f *app.Finishing, u Units) string {
 			b.WriteString(Line{Label: legible(f.Says), Value: f.Value, Note: legible(f.Note)}.text())
 		}
 		for _, m := range s.Measures {
-			b.WriteString(Line{Label: stepWrite + ": " + legible(m.Says), Value: plannedSize(m)}.text())
+			b.WriteString(Line{Label: afterWrite + ": " + legible(m.Says), Value: plannedSize(m)}.text())
 		}
 		for _, c := range s.Cautions {
-			b.WriteString(indented(stepCare + ": " + c))
+			b.WriteString(indented(afterCare + ": " + c))
 		}
 	}
 	return b.String() + "\n" + wrap(shape.Cites, textWidest) + "\n"
@@ -169,5 +169,5 @@ func plannedSize(m MeasuresJSON) string {
 	if m.Planned == "" {
 		return ""
 	}
-	return fillIn(stepPlanned, "{size}", m.Planned)
+	return fillIn(afterPlanned, "{size}", m.Planned)
 }

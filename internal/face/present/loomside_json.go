@@ -42,8 +42,8 @@ type LoomStepJSON struct {
 	Item  string         `json:"item,omitempty"` // what an item of its parts says
 	Total int            `json:"total"`
 	Done  int            `json:"done"`
-	Each  bool           `json:"each"` // each item of a part is one of what the step counts
-	Per   int            `json:"per"`  // how much one stroke of the work is of what it counts; 0: a part at a time
+	Each  bool           `json:"each"`            // each item of a part is one of what the step counts
+	Per   int            `json:"per"`             // how much one stroke of the work is of what it counts; 0: a part at a time
 	Board bool           `json:"board,omitempty"` // there is a picture of its way over the board
 	Side  string         `json:"side,omitempty"`
 	Sides []SaidJSON     `json:"sides,omitempty"`

@@ -5,8 +5,8 @@ import "sley/internal/engine/finishing"
 // stepSays is a step in a few words, and how it is done.
 type stepSays struct{ says, how string }
 
-// stepWords say the steps after the last pick. They are common practice, no source.
-var stepWords = map[finishing.ID]stepSays{
+// afterWords say the steps after the last pick. They are common practice, no source.
+var afterWords = map[finishing.ID]stepSays{
 	finishing.Hemstitch:       {"Hemstitch on the loom", "Do it while the warp is tight: the first end after some picks, the last before the cloth is cut off. Two or three ends to a stitch, two picks deep."},
 	finishing.MeasureOnLoom:   {"Measure on the loom", "Read the length as the tape was read all along, and the width where the cloth is beaten."},
 	finishing.CutOff:          {"Cut the cloth off", "Let the tension off first, by the brake. Cut behind the last piece with enough warp to tie or to make a fringe."},
@@ -56,12 +56,12 @@ var finishCares = map[finishing.Caution]string{
 }
 
 const (
-	stepMost    = "At most {most}."
-	stepHours   = "{hours} hours (common practice, no source)."
-	stepPieces  = "{pieces} pieces."
-	stepsTitle  = "After the last pick, {name}"
-	stepsCites  = "The order and how each step is done are common practice, no source."
-	stepWrite   = "write down"
-	stepCare    = "care"
-	stepPlanned = "planned {size}"
+	afterMost    = "At most {most}."
+	afterHours   = "{hours} hours (common practice, no source)."
+	afterPieces  = "{pieces} pieces."
+	afterTitle   = "After the last pick, {name}"
+	afterCites   = "The order and how each step is done are common practice, no source."
+	afterWrite   = "write down"
+	afterCare    = "care"
+	afterPlanned = "planned {size}"
 )
