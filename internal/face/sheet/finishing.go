@@ -82,7 +82,7 @@ func stepFigures(s present.StepJSON) string {
 			out = append(out, f.Says+" "+firm.Replace(f.Value))
 		}
 	}
-	return strings.Join(out, wordBetween)
+	return between(out...)
 }
 
 func (d *desk) finishingOf(i int) []block {

@@ -38,7 +38,7 @@ func (d *desk) form(f present.LabelFormJSON) []block {
 		}
 		out = append(out, lines...)
 	}
-	notes := strings.Trim(f.Rules+wordBetween+strings.Join(f.Notes, " "), wordBetween)
+	notes := between(f.Rules, strings.Join(f.Notes, " "))
 	return together(append(out, d.text(small, notes)...))
 }
 

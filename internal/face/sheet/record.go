@@ -106,7 +106,7 @@ func (d *desk) usedYarn(all []present.FigureJSON) []block {
 			return ""
 		}
 		used := blank
-		if text := strings.Trim(is("used")+wordBetween+is("used-weight"), wordBetween); text != "" {
+		if text := between(is("used"), is("used-weight")); text != "" {
 			used = said(text)
 		}
 		rows = append(rows, []cell{words(yarnName(name)), say(is("need")), say(is("weight")), used, blank})
