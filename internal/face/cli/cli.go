@@ -122,6 +122,6 @@ book.
 	root.PersistentFlags().StringVar(w.book, "book", "", "the file of the book; without it the usual place, which sley book where tells")
 	must(root.RegisterFlagCompletionFunc("book", bookFiles))
 	root.Flags().BoolVar(&opts.NoBrowser, "no-browser", false, "only print the address of the page")
-	root.AddCommand(newReckon(w), newSheet(w), newDraft(w), newYarn(w), newSett(w), newReed(w), newBook(w))
+	root.AddCommand(newReckon(w), newSheet(w), newLabel(w), newFinish(w), newDraft(w), newYarn(w), newSett(w), newReed(w), newBook(w))
 	return root
 }

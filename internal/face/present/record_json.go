@@ -74,8 +74,10 @@ type LoggedJSON struct {
 }
 
 // RecordJSONOf gives the shape of what came of a warp.
-func RecordJSONOf(r *app.Record) RecordJSON {
-	u := unitsOfCard(r.Units)
+func RecordJSONOf(r *app.Record) RecordJSON { return RecordJSONIn(r, unitsOfCard(r.Units)) }
+
+// RecordJSONIn gives the shape with its figures in units.
+func RecordJSONIn(r *app.Record, u Units) RecordJSON {
 	out := RecordJSON{
 		Format: 1, ID: r.ID, Name: r.Name, Stage: StageOf(r.Facts.Stage),
 		Sizes: []RecordSizeJSON{}, Learnt: LearntJSONOf(r), Yarn: []FigureJSON{}, Log: []LoggedJSON{},

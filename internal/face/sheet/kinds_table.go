@@ -23,7 +23,9 @@ var kinds = []kind{
 	{name: "treadling", about: "the treadles or lifts of the picks, in groups to tick", has: (*desk).hasTreadling, without: "it has no [draft] with a treadling or a lift plan", make: (*desk).treadling},
 	{name: "weaving", about: "for each kind of piece its picks, lengths and marks", has: (*desk).hasPieces, without: "it has no pieces", make: (*desk).weaving},
 	{name: "tape", about: "measuring tapes at true scale, to cut out", has: (*desk).hasTape, without: "no length on the loom is known", make: (*desk).tape},
-	{name: "finishing", about: "sizes planned beside sizes measured, hems, fringes, the wash", has: (*desk).hasPieces, without: "it has no pieces", make: (*desk).finishing},
+	{name: "finishing", about: "the steps after the last pick, sizes planned beside sizes measured, hems, fringes, the wash", has: (*desk).hasPieces, without: "it has no pieces", make: (*desk).finishing},
+	{name: "label", about: "what the label of the cloth says of its fibres and its care", has: (*desk).hasLabel, without: "it does not say the fibres, shares and counts of all its yarns", make: (*desk).label},
+	{name: "record", about: "what came of it: sizes planned and measured, what they teach, yarn used, the log", has: (*desk).hasPieces, without: "it has no pieces", make: (*desk).record},
 	{name: "class", about: "every figure with its working, to hand out", has: always, usual: (*desk).isClass, make: (*desk).class},
 	{name: "worksheet", about: "the same to be worked out by hand", has: always, usual: (*desk).isClass, make: (*desk).worksheet},
 	{name: "kits", about: "amounts of yarn for each loom or weaver of a class", has: (*desk).isClass, without: "it has no [class]", make: (*desk).kits},
@@ -67,6 +69,8 @@ const (
 	titleLifts     = "Lifts"
 	titleWeaving   = "Weaving: "
 	titleFinishing = "Finishing"
+	titleLabel     = "Label"
+	titleRecord    = "Record"
 	titleClass     = "The reckoning, with every working"
 	titleWorksheet = "The reckoning, by hand"
 	titleKits      = "Kits for the class"

@@ -222,6 +222,29 @@ const (
 	wordTurns    = "In turn on one warp"
 	wordWeaver   = "weaver"
 	wordWoven    = "woven"
+
+	wordCareOf     = "Care"
+	wordInCloth    = "in the cloth"
+	wordFibre      = "fibre"
+	wordDryShare   = "of the dry weight"
+	wordAllowance  = "allowance agreed"
+	wordLabelShare = "of the label"
+
+	wordState       = "state"
+	wordByDents     = "by the dents sleyed"
+	wordTeaches     = "What follows"
+	wordFollows     = "lost between two states"
+	wordAsMeasured  = "as measured"
+	wordFromTo      = "from and to"
+	wordTo          = " to "
+	wordYarnUsed    = "Yarn"
+	wordUsed        = "used"
+	wordLeftWeighed = "left, weighed"
+	wordLog         = "Log"
+	wordMoreLog     = "More"
+	wordDay         = "day"
+	wordHappened    = "what"
+	wordNote        = "note"
 )
 
 // What the sheet of the first inch bids look for, and do; common practice, no source.
@@ -242,6 +265,5 @@ const (
 	careBeam  = "A warp under tension stores hundreds of newtons, and ratchets pinch. Keep hands and hair away from pawl and ratchet, let tension off by the brake and never by a knocked-out pawl, and tie long hair and sleeves back. Where your workshop, school or country has rules of safety, they come first."
 	careTight = "Let the tension off before you move an end, by the brake and never by a knocked-out pawl, and keep hands out of the shed while a foot is on a treadle. A warp tied tight stores hundreds of newtons, and ratchets pinch."
 	careUnder = "Shafts and lamms can fall and pinch whoever ties beneath them. Peg or tie the shafts fast first, and let nobody sit at the treadles meanwhile."
-	careWash  = "Hot water burns, and wet cloth is heavy. Wear gloves, lift little at a time, keep children away from the tub. What the yarn’s label and your local rules say of washing comes first."
 	careFibre = "Dust of fleece and fibre harms lungs. Open and card it outdoors or with the air drawn off, wear a mask that your local rules call fit, and wash hands; raw fleece may carry germs."
 )

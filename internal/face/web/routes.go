@@ -96,6 +96,8 @@ var routes = []route{
 	{"GET /api/documents/{id}/promised", "a yarn with what of it is promised", (*Server).promised},
 	{"POST /api/yarns/read", "reads a yarn from its label", (*Server).yarnRead},
 	{"GET /api/documents/{id}/record", "what came of a warp, and what it teaches", (*Server).recorded},
+	{"GET /api/documents/{id}/finishing", "what is done with its cloth after the last pick", (*Server).finishing},
+	{"GET /api/documents/{id}/label", "what the label of its cloth says", (*Server).labelled},
 	{"GET /api/records", "the warps that are finished, with what they teach", (*Server).records},
 	{"GET /api/documents/{id}/samples", "the samples of a yarn, or what they and records say of a warp", (*Server).samples},
 	{"GET /api/weaves", "the catalogue of weaves", (*Server).weaves},

@@ -1,8 +1,9 @@
 import { readDoc } from '../doc'
 import type { Stage } from '../place'
 import { readAdvice } from './advice'
+import { readAfter } from './after'
 import { readRecord } from './record'
-import { readShelves } from './shelf'
+import { readOrigins, readShelves } from './shelf'
 import { readSheets } from './sheets'
 
 // more is what each stage shows beside the warp and its numbers.
@@ -12,7 +13,7 @@ const more: Record<Stage, () => Promise<unknown>> = {
   numbers: readAdvice,
   dress: () => Promise.all([readShelves(), readSheets()]),
   weave: readRecord,
-  finish: readRecord,
+  finish: () => Promise.all([readRecord(), readAfter(), readOrigins()]),
 }
 
 // readWarp reads a warp for one of its stages.

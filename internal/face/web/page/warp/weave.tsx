@@ -144,7 +144,7 @@ function LogEntry({ entry }: { entry: Entry }) {
       </span>
       {!entry.cancelled && (
         <button type="button" class="link" aria-label={w.cancel(entry.note || entry.says)} onClick={() => void cancel()}>
-          {words.undo}
+          {words.shelf.takeBack}
         </button>
       )}
     </li>
