@@ -2,6 +2,7 @@ package app
 
 import (
 	"context"
+	"sync"
 	"time"
 
 	"sley/internal/trade/record"
@@ -16,6 +17,8 @@ type Studio struct {
 	newID   func() string
 	program string
 	live    watchers
+
+	darkroom sync.Mutex // one photograph is developed at a time
 }
 
 // NewStudio opens a studio on a book. now is the clock, newID gives a random text of 8

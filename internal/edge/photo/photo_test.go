@@ -54,8 +54,10 @@ func wantUpright(t *testing.T, what string, from image.Image) {
 		x, y  int
 		is    color.Color
 	}{
-		{"top left", w / 4, h / 4, taken.TopLeft}, {"top right", 3 * w / 4, h / 4, taken.TopRight},
-		{"bottom left", w / 4, 3 * h / 4, taken.BottomLeft}, {"bottom right", 3 * w / 4, 3 * h / 4, taken.BottomRight},
+		{"top left", w / 4, h / 4, taken.TopLeft},
+		{"top right", 3 * w / 4, h / 4, taken.TopRight},
+		{"bottom left", w / 4, 3 * h / 4, taken.BottomLeft},
+		{"bottom right", 3 * w / 4, 3 * h / 4, taken.BottomRight},
 	} {
 		if got := from.At(q.x, q.y); !like(got, q.is) {
 			t.Errorf("%s: %s is %v, not %v", what, q.where, got, q.is)
@@ -87,8 +89,12 @@ func TestEveryWayToHoldACamera(t *testing.T) {
 // Large pictures are made smaller, by their longer side and in proportion.
 func TestLargePictures(t *testing.T) {
 	for _, test := range []struct{ wide, high, orientation, w, h int }{
-		{2048, 1536, 1, 2048, 1536}, {2049, 1536, 1, 2048, 1535}, {4000, 3000, 6, 2048, 1536},
-		{3000, 4000, 8, 1536, 2048}, {5000, 1, 1, 2048, 1}, {2600, 600, 3, 2048, 473},
+		{2048, 1536, 1, 2048, 1536},
+		{2049, 1536, 1, 2048, 1535},
+		{4000, 3000, 6, 2048, 1536},
+		{3000, 4000, 8, 1536, 2048},
+		{5000, 1, 1, 2048, 1},
+		{2600, 600, 3, 2048, 473},
 	} {
 		p, from := take(t, taken.JPEG(test.wide, test.high, test.orientation))
 		if p.Wide != test.w || p.High != test.h {

@@ -29,10 +29,21 @@ func sniff(data []byte) (known format, foreign string) {
 // foreignFiles are types that people take for photographs, by how their files begin.
 var foreignFiles = []struct{ begins, name string }{
 	{"II*\x00\x10\x00\x00\x00CR", "RAW"}, // the mark of a camera's own raw file behind the head of a TIFF
-	{"II*\x00", "TIFF or RAW"}, {"MM\x00*", "TIFF or RAW"},
-	{"IIU\x00", "RAW"}, {"IIRO", "RAW"}, {"IIRS", "RAW"}, {"MMOR", "RAW"}, {"FOVb", "RAW"}, {"FUJIFILMCCD-RAW", "RAW"},
-	{"\xff\x0a", "JPEG XL"}, {"\x00\x00\x00\x0cJXL ", "JPEG XL"}, {"\x00\x00\x00\x0cjP  ", "JPEG 2000"},
-	{"BM", "BMP"}, {"%PDF-", "PDF"}, {"<svg", "SVG"}, {"<?xml", "SVG"},
+	{"II*\x00", "TIFF or RAW"},
+	{"MM\x00*", "TIFF or RAW"},
+	{"IIU\x00", "RAW"},
+	{"IIRO", "RAW"},
+	{"IIRS", "RAW"},
+	{"MMOR", "RAW"},
+	{"FOVb", "RAW"},
+	{"FUJIFILMCCD-RAW", "RAW"},
+	{"\xff\x0a", "JPEG XL"},
+	{"\x00\x00\x00\x0cJXL ", "JPEG XL"},
+	{"\x00\x00\x00\x0cjP  ", "JPEG 2000"},
+	{"BM", "BMP"},
+	{"%PDF-", "PDF"},
+	{"<svg", "SVG"},
+	{"<?xml", "SVG"},
 }
 
 // boxedFiles are types of the ISO base media file format (ISO/IEC 14496-12), by their major
