@@ -79,6 +79,11 @@ var routes = []route{
 	{"POST /api/documents/{id}/start", "freezes the plan: work begins", (*Server).begun},
 	{"POST /api/documents/{id}/amend", "says what stands on the loom", (*Server).amended},
 	{"POST /api/documents/{id}/log", "writes into the log of a warp", (*Server).logged},
+	{"POST /api/documents/{id}/sit-down", "begins a sitting at the loom", (*Server).satDown},
+	{"POST /api/documents/{id}/stand-up", "ends it", (*Server).stoodUp},
+	{"POST /api/documents/{id}/photographs", "takes a photograph into its log", (*Server).photographed},
+	{"GET /api/photographs/{event}", "a photograph of a log", (*Server).photograph},
+	{"GET /api/documents/{id}/hours", "the hours at the loom so far and to go", (*Server).hours},
 	{"POST /api/documents/{id}/woven", "says how many picks are woven", (*Server).wove},
 	{"POST /api/documents/{id}/measurements", "a size that was measured", (*Server).measured},
 
