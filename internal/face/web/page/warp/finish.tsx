@@ -4,11 +4,11 @@ import { Field, Group } from '../field'
 import { Set } from '../figure'
 import { Select, Text } from '../inputs'
 import { LearntLines } from '../lines'
+import { LogList } from '../loomside/log_list'
 import { refresh } from '../refresh'
 import { words } from '../words'
 import { tell } from './ask'
 import { record, type Size } from './record'
-import { Log } from './weave'
 
 const w = words.warp
 
@@ -42,7 +42,10 @@ export function Finish() {
       </div>
       <div class="answers">
         <Learnt />
-        <Log />
+        <section class="loomside-log">
+          <h2>{words.loomsideLog.title}</h2>
+          <LogList id={now.id} />
+        </section>
       </div>
     </div>
   )

@@ -7,6 +7,7 @@ import { warp } from './en_warp'
 import { document_ } from './en_document'
 import { draft } from './en_draft'
 import { guide } from './en_guide'
+import { loomsideLog } from './en_loomside_log'
 import { new_ } from './en_new'
 import { shelf } from './en_shelf'
 import { table } from './en_table'
@@ -22,6 +23,7 @@ export const english = {
   shelf,
   draft,
   guide,
+  loomsideLog,
   new_,
   table,
   taking,
