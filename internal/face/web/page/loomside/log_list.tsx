@@ -37,7 +37,7 @@ export function LogList({ id }: { id: number }) {
 // about is what there is to say of an entry besides what happened. The place of a start is
 // a version, and no pick.
 const about = (e: LogEvent): string =>
-  [e.minutes ? w.lasted(e.minutes) : '', e.place && e.what !== 'started' ? w.pick(e.place) : '', e.note ?? ''].filter(Boolean).join(', ')
+  [e.note ?? '', e.minutes ? w.lasted(e.minutes) : '', e.place && e.what !== 'started' ? w.pick(e.place) : ''].filter(Boolean).join(', ')
 
 function Entry({ id, entry }: { id: number; entry: LogEvent }) {
   const says = [entry.says, about(entry)].filter(Boolean).join(': ')

@@ -58,10 +58,14 @@ export function markOf(name: string, said: string): string {
   return id
 }
 
-// write writes into the log; true once the server has it.
-export async function write(id: number, route: string, what: object): Promise<boolean> {
+type What = { what?: string; note?: string; minutes?: number; place?: number }
+
+// write writes into the log; true once the server has it. The place is not part of what it
+// is known by: it may be read anew before it is sent again.
+export async function write(id: number, route: string, what: What): Promise<boolean> {
   const name = `log-sent-${id}-${route}`
-  const answer = await ask<{ id: string }>(`/api/documents/${id}/${route}`, { ...what, id: markOf(name, JSON.stringify(what)), window: await windowId })
+  const mark = markOf(name, JSON.stringify({ ...what, place: 0 }))
+  const answer = await ask<{ id: string }>(`/api/documents/${id}/${route}`, { ...what, id: mark, window: await windowId })
   if (answer.is !== 'gone') keep(name, null)
   const done = heard(answer)
   await after(id)

@@ -24,7 +24,7 @@ export const loomsideLog = {
 
   note: 'Note',
   noteHint: 'tension uneven on the left',
-  send: 'Write it down',
+  send: 'Write the note down',
   broken: 'Broken end',
   which: 'Which end broke',
   whichHint: '212, or third from the left edge',
@@ -47,9 +47,9 @@ export const loomsideLog = {
 
   none: 'Nothing has been written yet.',
   at: (when: string) => at.format(new Date(when)),
-  pick: (n: number) => `pick ${n}`,
+  pick: (n: number) => `at pick ${n}`,
   lasted: (minutes: number) => time(minutes),
-  undo: (says: string) => `Take back: ${says}`,
+  undo: (says: string) => `Undo: ${says}`,
   open: (says: string) => `${says}: see it large`,
   all: (n: number) => `Show all ${n}`,
 }
