@@ -7,6 +7,7 @@ import { warp } from './en_warp'
 import { document_ } from './en_document'
 import { draft } from './en_draft'
 import { guide } from './en_guide'
+import { loomside } from './en_loomside'
 import { loomsideLog } from './en_loomside_log'
 import { new_ } from './en_new'
 import { shelf } from './en_shelf'
@@ -23,6 +24,7 @@ export const english = {
   shelf,
   draft,
   guide,
+  loomside,
   loomsideLog,
   new_,
   table,
