@@ -11,8 +11,8 @@ import (
 	"sley/internal/trade/record"
 )
 
-// atLoom is a warp on the loom, with a clock that a test sets.
-type atLoom struct {
+// benchTime is a warp on the loom, with a clock that a test sets.
+type benchTime struct {
 	t   *testing.T
 	s   *app.Studio
 	id  record.ID
@@ -22,33 +22,33 @@ type atLoom struct {
 // weaving is a plan that says how fast it is woven.
 const weaving = towels + "\n[work]\nweaving = \"120 per hour\"\n"
 
-func newAtLoom(t *testing.T, plan string) *atLoom {
+func newBenchTime(t *testing.T, plan string) *benchTime {
 	t.Helper()
-	a := &atLoom{t: t, now: noon}
+	a := &benchTime{t: t, now: noon}
 	a.s = app.NewStudio(memory.New(), func() time.Time { return a.now }, numbered(), "test")
 	a.id = addWarp(t, a.s, plan).ID
 	start(t, a.s, a.id)
 	return a
 }
 
-func (a *atLoom) after(d time.Duration) *atLoom {
+func (a *benchTime) after(d time.Duration) *benchTime {
 	a.now = a.now.Add(d)
 	return a
 }
 
-func (a *atLoom) h() app.Happened { return app.Happened{Document: a.id, Window: left} }
+func (a *benchTime) h() app.Happened { return app.Happened{Document: a.id, Window: left} }
 
-func (a *atLoom) sitDown() record.Event {
+func (a *benchTime) sitDown() record.Event {
 	a.t.Helper()
 	return a.right(a.s.SitDown(a.t.Context(), a.h()))
 }
 
-func (a *atLoom) standUp(minutes int) record.Event {
+func (a *benchTime) standUp(minutes int) record.Event {
 	a.t.Helper()
 	return a.right(a.s.StandUp(a.t.Context(), a.h(), minutes))
 }
 
-func (a *atLoom) right(e record.Event, list *problem.List, err error) record.Event {
+func (a *benchTime) right(e record.Event, list *problem.List, err error) record.Event {
 	a.t.Helper()
 	if err != nil || list.Failed() {
 		a.t.Fatal(err, codesOf(list))
@@ -56,14 +56,14 @@ func (a *atLoom) right(e record.Event, list *problem.List, err error) record.Eve
 	return e
 }
 
-func (a *atLoom) wove(pick int) {
+func (a *benchTime) wove(pick int) {
 	a.t.Helper()
 	if list, err := a.s.Wove(a.t.Context(), a.h(), pick); err != nil || list.Failed() {
 		a.t.Fatal(err, codesOf(list))
 	}
 }
 
-func (a *atLoom) hours() *app.Hours {
+func (a *benchTime) hours() *app.Hours {
 	a.t.Helper()
 	h, err := a.s.Hours(a.t.Context(), a.id)
 	if err != nil {
@@ -74,7 +74,7 @@ func (a *atLoom) hours() *app.Hours {
 
 // A sitting has the minutes between, rounded, and the picks woven meanwhile.
 func TestSitting(t *testing.T) {
-	a := newAtLoom(t, towels)
+	a := newBenchTime(t, towels)
 	a.wove(20)
 	down := a.sitDown()
 	if again := a.after(10 * time.Minute).sitDown(); again.ID != down.ID {
@@ -101,7 +101,7 @@ func TestSitting(t *testing.T) {
 
 // Said twice, as when an answer was lost, a sitting begins and ends once.
 func TestSittingSaidTwice(t *testing.T) {
-	a := newAtLoom(t, towels)
+	a := newBenchTime(t, towels)
 	down, up := a.h(), a.h()
 	down.ID, up.ID = "down-0000001", "up-000000001"
 	for range 2 {
@@ -123,7 +123,7 @@ func TestSittingSaidTwice(t *testing.T) {
 // A sitting that was forgotten, or that begins later than it ends, asks how long it was.
 func TestForgottenSitting(t *testing.T) {
 	for what, later := range map[string]time.Duration{"forgotten": 24*time.Hour + time.Minute, "a clock set back": -time.Hour} {
-		a := newAtLoom(t, towels)
+		a := newBenchTime(t, towels)
 		a.sitDown()
 		a.after(later)
 		_, list, err := a.s.StandUp(t.Context(), a.h(), 0)
@@ -145,7 +145,7 @@ func TestForgottenSitting(t *testing.T) {
 			t.Errorf("%s: %d minutes", what, a.hours().Minutes)
 		}
 	}
-	a := newAtLoom(t, towels)
+	a := newBenchTime(t, towels)
 	a.sitDown()
 	if up := a.after(24 * time.Hour).standUp(0); up.Minutes != 24*60 {
 		t.Errorf("a day is %d minutes", up.Minutes)
@@ -158,7 +158,7 @@ func TestForgottenSitting(t *testing.T) {
 
 // Taking back that she stood up is sitting still; a sitting that is typed ends none.
 func TestSittingsTakenBack(t *testing.T) {
-	a := newAtLoom(t, towels)
+	a := newBenchTime(t, towels)
 	down := a.sitDown()
 	a.right(a.s.Logged(t.Context(), app.Happened{Document: a.id, What: record.Sat}, 30))
 	if a.hours().Sitting == nil {
@@ -177,11 +177,11 @@ func TestSittingsTakenBack(t *testing.T) {
 
 // To go is at her own pace once there is one, else at the plan's, else unknown.
 func TestHoursToGo(t *testing.T) {
-	a := newAtLoom(t, towels)
+	a := newBenchTime(t, towels)
 	if h := a.hours(); h.ToGo != 0 || h.Pace.Sign() != 0 || h.Of == 0 {
 		t.Errorf("without any pace: %+v", h)
 	}
-	a = newAtLoom(t, weaving)
+	a = newBenchTime(t, weaving)
 	of := a.hours().Of
 	if h := a.hours(); h.ToGo != (of+1)/2 || h.Own || h.Pace.String() != "120" {
 		t.Errorf("at the plan's pace: %d of %d, %+v", h.ToGo, of, h)
@@ -207,7 +207,7 @@ func TestHoursToGo(t *testing.T) {
 
 // Days are those of the clock of this machine, in their order; what is broken is counted.
 func TestDaysAtTheLoom(t *testing.T) {
-	a := newAtLoom(t, towels)
+	a := newBenchTime(t, towels)
 	for _, minutes := range []int{30, 15} {
 		a.right(a.s.Logged(t.Context(), app.Happened{Document: a.id, What: record.Sat}, minutes))
 		a.after(9 * time.Hour)
@@ -236,7 +236,7 @@ func TestDaysAtTheLoom(t *testing.T) {
 
 // What is entered by its own action is not logged as it stands.
 func TestLoggedOtherwise(t *testing.T) {
-	a := newAtLoom(t, towels)
+	a := newBenchTime(t, towels)
 	for _, what := range []string{record.SatDown, record.Pictured, record.Started} {
 		_, list, err := a.s.Logged(t.Context(), app.Happened{Document: a.id, What: what, Place: 10_000_001}, 0)
 		if err != nil {

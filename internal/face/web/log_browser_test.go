@@ -161,7 +161,7 @@ func TestPhotographThatIsNotTaken(t *testing.T) {
 	tab.EachLook(t, "log-refused")
 	tab.Size(390, 844)
 	tab.Click("Leave it")
-	tab.Wait("!document.querySelector('.chosen')")
+	tab.Wait("!document.querySelector('.loom-photograph')")
 	takePhotograph(tab, "fell.jpg", "image/jpeg", taken.JPEG(300, 200, 1))
 	tab.Wait("document.querySelector('canvas.preview')?.width === 300")
 	r.end()
@@ -180,7 +180,7 @@ func TestSlowPhotograph(t *testing.T) {
 	takePhotograph(tab, "fell.jpg", "image/jpeg", taken.JPEG(300, 200, 1))
 	tab.Do("window.sendNow = XMLHttpRequest.prototype.send; XMLHttpRequest.prototype.send = function () { window.held = this }") // nothing moves
 	tab.Click("Keep it")
-	tab.Wait("!!document.querySelector('.chosen progress')")
+	tab.Wait("!!document.querySelector('.loom-photograph progress')")
 	tab.EachLook(t, "log-sending")
 	tab.Do("window.held.abort = function () { this.onabort() }")
 	tab.Click("Stop")

@@ -60,7 +60,7 @@ function Chosen({ id, place, file, away }: Props & { file: File; away: () => voi
   }
   return (
     <form
-      class="chosen"
+      class="loom-photograph"
       onSubmit={(event) => {
         event.preventDefault()
         void send()

@@ -248,6 +248,7 @@ export const warp = {
   woven: 'Picks woven so far',
   sayWoven: 'Write it down',
   wovenOf: (done: number, of: string) => `${done} of ${of} picks`,
+  cancel: (says: string) => `Take back: ${says}`,
   cancelled: 'taken back',
   finished: 'It is finished',
   finishedSays: 'Off the loom, washed and measured: it goes to the records.',
