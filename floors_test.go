@@ -111,8 +111,8 @@ var bars = []bar{
 	{
 		from:   []string{"internal/face/sheet"},
 		to:     []string{"internal/engine", "internal/edge"},
-		but:    []string{"internal/engine/reckon", "internal/engine/draw", "internal/engine/dress"},
-		reason: "a sheet lays out what app reckoned: it reads the nodes, draws scenes, and boards as dress says them; app alone makes files of them",
+		but:    []string{"internal/engine/reckon", "internal/engine/draw", "internal/engine/dress", "internal/engine/tieup"},
+		reason: "a sheet lays out what app reckoned: it reads the nodes, draws scenes, boards as dress says them, and feet as tieup does; app alone makes files of them",
 	},
 	{
 		from:   []string{"internal", "cmd", "tools", "examples"},

@@ -17,6 +17,7 @@ type Studio struct {
 	newID   func() string
 	program string
 	live    watchers
+	looms   looms
 
 	darkroom sync.Mutex // one photograph is developed at a time
 }

@@ -68,6 +68,10 @@ var bookWords = map[string]words{
 	"change.unknown": {"there is no change of a draft called \"{read}\"", "", "the changes are {valid}"},
 	"change.value":   {"the change \"{read}\" cannot be made of this draft", "what stands after = is not what it takes", "write it as {usage}"},
 	"change.large":   {"the change \"{read}\" would take more shafts, treadles or threads than there can be", "", "change less at once"},
+	"feet.ring":      {"the treadles {treadles} follow one another in a ring of an odd number, so the feet cannot take turns", "", "leave the treadles as they lie, or weave one of those lifts by a second treadle tied alike"},
+	"feet.twice":     {"treadle {treadles} is pressed twice running, by pick {pick} first, so the feet cannot take turns", "", "leave the treadles as they lie, or weave the second of the two picks by another treadle tied alike"},
+	"feet.many":      {"pick {pick} presses the treadles {treadles}, and there are two feet", "one foot would have to hold two of them", "leave the treadles as they lie, or tie a treadle for that lift"},
+	"feet.none":      {"no pick presses a treadle that is there, so there is nothing for the feet to take turns at", "", "write a treadling first, by the change treadles"},
 	"change.tied":    {"the change \"{read}\" cannot be made: a shaft has no treadle of its number", "", "give every lift a treadle first, by the change treadles"},
 
 	"import.missing":    {"there is no file {read} in the folder", "", "take the folder whole, as it was exported"},

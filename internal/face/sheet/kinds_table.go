@@ -14,11 +14,12 @@ var kinds = []kind{
 	{name: "glance", about: "the plan at a glance", has: always, make: (*desk).glance},
 	{name: "yarn", about: "yarn to buy and to weigh out", has: (*desk).hasYarn, without: "it names no yarn", make: (*desk).yarn},
 	{name: "winding", about: "the way of the warp, the bouts and their colours", has: always, make: (*desk).winding},
-	{name: "raddle", about: "ends in the raddle or on the sections of the beam", has: (*desk).hasSpreading, without: "[winding] says neither raddle nor section", make: (*desk).raddle},
+	{name: "raddle", about: "ends in the raddle or on the sections of the beam", has: (*desk).hasSpreading, without: "[winding] says neither raddle, section nor beam-girth", make: (*desk).raddle},
 	{name: "draft", about: "threading, tie-up, treadling and drawdown as handbooks print them", has: (*desk).hasDrawn, without: "it has no [draft], or no threading that comes to its ends", make: (*desk).drafted},
 	{name: "threading", about: "heddles on each shaft", has: (*desk).hasThreading, without: "it has no threading that comes to its ends", make: (*desk).threading},
 	{name: "sleying", about: "the reed, its order, and groups of dents to tick", has: (*desk).hasReed, without: "it names no reed", make: (*desk).sleying},
-	{name: "tie-up", about: "what to tie to each treadle, by treadle and by shaft", has: (*desk).hasTieup, without: "it has no [draft] with a tie-up", make: (*desk).tieup},
+	{name: "tie-up", about: "what to tie to each treadle, by treadle and by shaft, and which foot has which", has: (*desk).hasTieup, without: "it has no [draft] with a tie-up", make: (*desk).tieup},
+	{name: "first-inch", about: "what to read across all ends, and one whole repeat, before the knots are tied tight", has: (*desk).hasInch, without: "it has no threading on two shafts or more that comes to its ends", make: (*desk).firstInch},
 	{name: "treadling", about: "the treadles or lifts of the picks, in groups to tick", has: (*desk).hasTreadling, without: "it has no [draft] with a treadling or a lift plan", make: (*desk).treadling},
 	{name: "weaving", about: "for each kind of piece its picks, lengths and marks", has: (*desk).hasPieces, without: "it has no pieces", make: (*desk).weaving},
 	{name: "tape", about: "measuring tapes at true scale, to cut out", has: (*desk).hasTape, without: "no length on the loom is known", make: (*desk).tape},
@@ -39,8 +40,10 @@ func kindNamed(name string) (kind, bool) {
 	return kind{}, false
 }
 
-func (d *desk) hasYarn() bool      { return len(d.yarnNames()) > 0 }
-func (d *desk) hasSpreading() bool { return d.has("raddle") || d.has("sections.width") }
+func (d *desk) hasYarn() bool { return len(d.yarnNames()) > 0 }
+func (d *desk) hasSpreading() bool {
+	return d.has("raddle") || d.has("sections.width") || d.has("beam.girth")
+}
 func (d *desk) hasThreading() bool { return d.has("heddles.total") }
 func (d *desk) hasReed() bool      { return d.has("sett.exact") }
 func (d *desk) hasPieces() bool    { return len(d.r.Plan.Pieces) > 0 }
@@ -54,10 +57,12 @@ const (
 	titleWinding   = "Winding"
 	titleRaddle    = "Raddle"
 	titleSections  = "Sectional beam"
+	titleBeam      = "Beam"
 	titleThreading = "Threading"
 	titleSleying   = "Sleying"
 	titleDraft     = "The draft"
 	titleTieup     = "Tie-up"
+	titleInch      = "First inch"
 	titleTreadling = "Treadling"
 	titleLifts     = "Lifts"
 	titleWeaving   = "Weaving: "

@@ -212,6 +212,7 @@ export const warp = {
   raddle: 'Raddle',
   raddleHint: 'its spaces: 2/in',
   section: 'Section of a sectional beam',
+  beamGirth: 'Girth of the bare beam',
   mill: 'Girth of the mill',
   path: 'Path over the board',
   sheets: 'Sheets',
