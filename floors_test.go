@@ -42,7 +42,7 @@ var house = []row{
 	},
 	{
 		packages: []string{
-			"internal/edge/planfile", "internal/edge/wif", "internal/edge/book",
+			"internal/edge/planfile", "internal/edge/wif", "internal/edge/book", "internal/edge/photo",
 			"internal/edge/render/svg", "internal/edge/render/pdf", "internal/edge/render/png",
 		},
 		beside: "a file format must not depend on the book, nor on another format",
@@ -151,7 +151,7 @@ var modules = []module{
 	{"github.com/spf13/cobra", []string{"internal/face/cli"}, "commands, their help and completion"},
 	{"github.com/pelletier/go-toml/v2", []string{"internal/edge/planfile"}, "the plan file is TOML, read strictly"},
 	{"codeberg.org/go-pdf/fpdf", []string{"internal/edge/render/pdf"}, "it panics on letters it does not know: behind our own scene it meets none"},
-	{"golang.org/x/image", []string{"internal/engine/draw/letter", "internal/edge/render/png", "tools/contact"}, "letters are read and filled there; all others ask package letter, but a tool that lays screen pictures on sheets"},
+	{"golang.org/x/image", []string{"internal/engine/draw/letter", "internal/edge/render/png", "internal/edge/photo", "tools/contact"}, "letters are read and filled there; all others ask package letter, but what reads photographs, and a tool that lays screen pictures on sheets"},
 	{"golang.org/x/text", []string{"internal/engine/draw/letter", "internal/edge/book/words", "internal/app"}, "accents are joined and taken apart where letters are chosen and where words are searched for; lists are in the order of names"},
 	{"modernc.org/sqlite", []string{"internal/edge/book"}, "the book is one SQLite file, without C"},
 	{"github.com/klauspost/compress", []string{"internal/edge/book"}, "versions are pressed against one another"},

@@ -2,6 +2,7 @@ package app
 
 import (
 	"context"
+	"sync"
 	"time"
 
 	"sley/internal/trade/record"
@@ -17,6 +18,8 @@ type Studio struct {
 	program string
 	live    watchers
 	looms   looms
+
+	darkroom sync.Mutex // one photograph is developed at a time
 }
 
 // NewStudio opens a studio on a book. now is the clock, newID gives a random text of 8

@@ -11,6 +11,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"sley/internal/edge/photo/taken"
 	"sley/internal/trade/record"
 )
 
@@ -42,6 +43,9 @@ func TestExamplesOfBookCommandsRun(t *testing.T) {
 				t.Fatal("it lacks an example, its exit codes or --json")
 			}
 			inDemo(t, name != "new")
+			if err := os.WriteFile("fell.jpg", taken.JPEG(40, 30, 6), 0o644); err != nil {
+				t.Fatal(err)
+			}
 			for _, line := range slices.Concat(before[name], strings.Split(cmd.Example, "\n")) {
 				line, _, _ = strings.Cut(strings.TrimSpace(line), " > ")
 				if name == "cancel" {

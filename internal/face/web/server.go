@@ -22,6 +22,7 @@ type Asked struct {
 	Log     *slog.Logger
 	Check   func(context.Context) error // reads all of the book
 	Copy    func(context.Context) (string, error)
+	Upload  time.Duration // how long a photograph may take to arrive; 0: two minutes
 }
 
 // Server answers the requests of the page.

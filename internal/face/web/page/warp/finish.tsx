@@ -2,6 +2,7 @@ import { doc } from '../doc'
 import { Field, Group } from '../field'
 import { Set } from '../figure'
 import { LearntLines } from '../lines'
+import { LogList } from '../loomside/log_list'
 import { refresh } from '../refresh'
 import { words } from '../words'
 import { tell } from './ask'
@@ -9,7 +10,6 @@ import { FinishSteps } from './finish_steps'
 import { LabelText } from './label'
 import { Measure } from './measure'
 import { record, type Size } from './record'
-import { Log } from './weave'
 import { Weighed } from './weighed'
 
 const w = words.warp
@@ -47,7 +47,10 @@ export function Finish() {
       <div class="answers">
         <LabelText />
         <Learnt />
-        <Log />
+        <section class="loomside-log">
+          <h2>{words.loomsideLog.title}</h2>
+          <LogList id={now.id} />
+        </section>
       </div>
     </div>
   )
