@@ -90,7 +90,7 @@ var bars = []bar{
 	{
 		from:   []string{"internal/face/present"},
 		to:     []string{"internal/engine", "internal/edge"},
-		but:    []string{"internal/engine/reckon", "internal/engine/structure", "internal/engine/review", "internal/engine/loomside"},
+		but:    []string{"internal/engine/reckon", "internal/engine/structure", "internal/engine/review", "internal/engine/loomside", "internal/engine/tieup"},
 		reason: "present words what app hands it; of the engines it knows the reckoning, the structure, the review and the steps at the loom, because it words their nodes and findings",
 	},
 	{

@@ -16,6 +16,7 @@ type Studio struct {
 	newID   func() string
 	program string
 	live    watchers
+	looms   looms
 }
 
 // NewStudio opens a studio on a book. now is the clock, newID gives a random text of 8
