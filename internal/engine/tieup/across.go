@@ -36,21 +36,6 @@ func Order(w Walk, treadles int) ([]int, bool) {
 	return numbers, true
 }
 
-// Travel is how far the two feet go over a walk, in treadles, with the treadles under
-// those numbers, of treadle 1 first.
-func Travel(w Walk, feet Feet, numbers []int) int {
-	sum := 0
-	for _, foot := range []draft.Set{feet.Left, feet.Right} {
-		presses := w.presses(foot)
-		for i, t := range presses {
-			if next, ok := w.after(presses, i); ok {
-				sum += uneven(numbers[t-1], numbers[next-1])
-			}
-		}
-	}
-	return sum
-}
-
 // presses are the treadles that a foot presses, one after another.
 func (w Walk) presses(foot draft.Set) []int {
 	var out []int

@@ -21,8 +21,12 @@ func (d *desk) sheds() []tieup.Shed {
 // poor are the treadles whose own shed opens badly.
 func (d *desk) poor() map[int]tieup.Shed {
 	out := map[int]tieup.Shed{}
-	for _, s := range d.sheds() {
-		if s.Pressed.Len() == 1 && s.Opens != tieup.Evenly {
+	drawn, ok := d.r.Drawn()
+	if !ok {
+		return out
+	}
+	for _, s := range tieup.Poor(drawn) {
+		if s.Pressed.Len() == 1 {
 			out[s.Pressed.Most()] = s
 		}
 	}
