@@ -18,6 +18,9 @@ type Finishing struct {
 	Units  warp.Units     // of the book that it is in
 	Steps  []finishing.Step
 	Sizes  []RecordSize // as planned
+	// Done are the steps of a warp of a book that were said to be done, as finish.NAME is
+	// reached (Studio.Reached).
+	Done map[string]bool
 }
 
 // FinishingOf gives the steps for the cloth that a reckoning comes to.
@@ -33,8 +36,12 @@ func (s *Studio) FinishSteps(ctx context.Context, id record.ID) (*Finishing, *pr
 		return nil, problemsOf(of), err
 	}
 	out := FinishingOf(of.Result)
-	out.Units = of.Units
-	return out, &problem.List{}, nil
+	out.Units, out.Done = of.Units, map[string]bool{}
+	events, err := s.Events(ctx, id, record.Progress)
+	for _, step := range out.Steps {
+		out.Done[string(step.ID)] = record.Reached(events, record.Dressed, stepFinish+string(step.ID)) > 0
+	}
+	return out, &problem.List{}, err
 }
 
 // RecordForm is the record of a plan that is in no book: what is planned, for a sheet to be

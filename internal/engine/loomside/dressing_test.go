@@ -206,3 +206,25 @@ func TestFirstInchReadsTheThreading(t *testing.T) {
 		}
 	}
 }
+
+// The threading unit 4 3 2 1 4 3 4 1 2 3, 27 times over 270 ends: heddles 54, 54, 81, 81
+// ("On my loom (3/2 cotton towels)", KB Knits Etc, 2016, as printed there); 15 ends to the
+// inch, one and two to a dent of a 10-dent reed, 18 in of it.
+func TestHeddlesOfAPublishedRecord(t *testing.T) {
+	text := set(p1, "ends = 505\n", "ends = 270\n", "(1 2 3 4 3 2) x fill, 1\"\nfloating", "(4 3 2 1 4 3 4 1 2 3) x fill\"\nfloating",
+		"24 epi", "15 epi", "width = \"18 in\"\n", "", "12 dpi", "10 dpi")
+	r := solved(t, text)
+	s := stepOf(t, Dressing(r, Asked{}), Threading)
+	last := s.Parts[len(s.Parts)-1]
+	if !slices.Equal(last.Taken, []int{54, 54, 81, 81}) || last.Sum != 270 {
+		t.Errorf("%v over %d ends", last.Taken, last.Sum)
+	}
+	for _, p := range s.Parts {
+		if p.Ends%10 != 0 {
+			t.Errorf("a group of %d ends cuts the unit", p.Ends)
+		}
+	}
+	if got := count(r, "width.in-reed"); got != 18*25_400_000 {
+		t.Errorf("width in the reed %d nm", got)
+	}
+}

@@ -20,6 +20,7 @@ type FinishingJSON struct {
 type StepJSON struct {
 	Step     string         `json:"step"` // its name, which does not change
 	Says     string         `json:"says"`
+	Done     bool           `json:"done,omitempty"` // of a warp of a book
 	How      string         `json:"how"`
 	Notes    []string       `json:"notes"`
 	Cautions []string       `json:"cautions"`
@@ -62,7 +63,7 @@ func FinishingJSONOf(f *app.Finishing, u Units) FinishingJSON {
 func (u Units) stepJSON(f *app.Finishing, s finishing.Step) StepJSON {
 	w := afterWords[s.ID]
 	out := StepJSON{
-		Step: string(s.ID), Says: w.says, How: w.how, Notes: []string{}, Cautions: []string{},
+		Step: string(s.ID), Says: w.says, Done: f.Done[string(s.ID)], How: w.how, Notes: []string{}, Cautions: []string{},
 		Figures: []FigureJSON{}, Measures: []MeasuresJSON{},
 	}
 	for _, note := range s.Notes {

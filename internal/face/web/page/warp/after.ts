@@ -7,7 +7,7 @@ import type { Figure, Problem } from '../kinds'
 
 export type ToMeasure = { path: string; state: string; says: string; planned?: string }
 
-export type Step = { step: string; says: string; how: string; notes: string[]; cautions: string[]; figures: Figure[]; measures: ToMeasure[] }
+export type Step = { step: string; says: string; done?: boolean; how: string; notes: string[]; cautions: string[]; figures: Figure[]; measures: ToMeasure[] }
 
 export type Finishing = { steps: Step[]; cites: string; problems: Problem[] }
 

@@ -1,9 +1,12 @@
+import { doc } from '../doc'
 import { Group } from '../field'
 import { Set } from '../figure'
 import { FigureLines } from '../lines'
 import { ProblemList } from '../problems'
+import { refresh } from '../refresh'
 import { words } from '../words'
 import { finishing, type Step } from './after'
+import { tell } from './ask'
 import { MeasureHere } from './measure'
 
 const w = words.warp
@@ -26,10 +29,25 @@ export function FinishSteps({ id }: { id: number }) {
   )
 }
 
+// tick says that a step is done, or not yet.
+async function tick(id: number, step: Step, done: boolean): Promise<void> {
+  await tell(id, 'reached', { step: `finish.${step.step}`, place: done ? 1 : 0, set: true })
+  await refresh()
+}
+
 function FinishStep({ id, step }: { id: number; step: Step }) {
   return (
-    <li data-step={step.step}>
-      <h3 class="step-name">{step.says}</h3>
+    <li data-step={step.step} class={step.done ? 'done' : ''}>
+      <h3 class="step-name">
+        {doc.value?.started ? (
+          <label class="step-tick">
+            <input type="checkbox" checked={step.done ?? false} onChange={(event) => void tick(id, step, event.currentTarget.checked)} />
+            <span>{step.says}</span>
+          </label>
+        ) : (
+          step.says
+        )}
+      </h3>
       <p>
         <Set text={[step.how, ...step.notes].join(' ')} />
       </p>
