@@ -83,6 +83,21 @@ func wholeStep(tab *browsing.Tab, r *real, id int, says, step string) {
 	r.t.Errorf("%s was not finished", step)
 }
 
+// nearly sets a step to where so much of it is still to be done: hundreds of strokes more
+// would show nothing new.
+func (r *real) nearly(id int, step string, left int) {
+	r.t.Helper()
+	for _, s := range r.loomside(id).Steps {
+		if s.ID != step || s.Total-left <= s.Done {
+			continue
+		}
+		said := map[string]any{"id": "event-nearly-" + step, "window": "w-test", "step": step, "place": s.Total - left, "set": true}
+		if status := r.ask("POST", "/api/documents/"+itoa(id)+"/reached", said, nil); status != 200 {
+			r.t.Fatal(status)
+		}
+	}
+}
+
 // A whole warp of the demo's blanket from the first section to the record, with the
 // server stopped, the page loaded anew and the connection lost on the way: no pick and no
 // group is lost or counted twice.
@@ -108,7 +123,9 @@ func TestBlanketFromWindingToRecord(t *testing.T) {
 	}
 	tab.Reload()
 	tab.Wait("!!document.querySelector('.loom')")
+	r.nearly(id, "threading", 30)
 	wholeStep(tab, r, id, "Thread", "threading")
+	r.nearly(id, "sleying", 25)
 	wholeStep(tab, r, id, "Sley", "sleying")
 	wholeStep(tab, r, id, "Tie on", "tying-on")
 	wholeStep(tab, r, id, "Tie up", "tie-up")
@@ -157,6 +174,11 @@ func TestBlanketFromWindingToRecord(t *testing.T) {
 		}
 	}
 	tab.Says("20 %")
+	tab.Wait("!!document.querySelector('[data-step=\"wash\"] input[type=checkbox]')")
+	tab.Do("document.querySelector('[data-step=\"wash\"] input[type=checkbox]').click()")
+	tab.Wait("!!document.querySelector('[data-step=\"wash\"].done')")
+	tab.Reload()
+	tab.Wait("document.querySelector('[data-step=\"wash\"] input[type=checkbox]')?.checked")
 }
 
 // Two windows at once, each with its own foot: what they say comes together, and each hears
@@ -207,16 +229,16 @@ func TestDressedFrontToBackAndAmended(t *testing.T) {
 	tab.Do("[...document.querySelectorAll('.loom-more')].forEach(d => d.open = true)")
 	tab.Do("const s = document.getElementById('loom-side'); s.value = 'right'; s.dispatchEvent(new Event('change', {bubbles: true}))")
 	tab.Says("counted from the right")
-	presses(tab, " ", 24)
+	presses(tab, " ", 25) // the balancing end with the first two dozen
 	sent(tab)
-	tab.Says("Check:")
+	tab.Says("Check: Ends 1 to 25")
 	openStep(tab, "Weave")
 	tab.Do("[...document.querySelectorAll('.loom-more')].forEach(d => d.open = true)")
 	typed(tab, "loom-ends", "475")
 	tab.Press(browsing.Enter)
 	tab.Wait("document.getElementById('loom-ends').value === ''")
 	openStep(tab, "Thread")
-	tab.Wait("document.querySelector('.loom-sum').innerText === '24 of 475 ends threaded'")
+	tab.Wait("document.querySelector('.loom-sum').innerText === '25 of 475 ends threaded'")
 	var sheets struct {
 		Sheets []struct {
 			Name string
@@ -226,7 +248,7 @@ func TestDressedFrontToBackAndAmended(t *testing.T) {
 	if r.ask("GET", "/api/documents/"+itoa(id)+"/sheets", nil, &sheets); len(sheets.Sheets) < 8 {
 		t.Errorf("sheets: %+v", sheets)
 	}
-	if l := r.loomside(id); l.Way != "front to back" || l.Steps[1].ID != "sleying" || l.done("threading") != 24 {
+	if l := r.loomside(id); l.Way != "front to back" || l.Steps[1].ID != "sleying" || l.done("threading") != 25 {
 		t.Errorf("%+v", l)
 	}
 	tab.Quiet(t, false)
@@ -248,6 +270,7 @@ func TestLoomsideLooks(t *testing.T) {
 		presses(tab, " ", 2)
 		sent(tab)
 		seeLarge(t, tab, step.name)
+		seeTurned(t, tab, step.name)
 		tab.EachLook(t, "loomside-"+step.name)
 	}
 	r.ask("POST", "/api/documents/"+itoa(id)+"/reached", map[string]any{"id": "event-weave-1", "window": "w-test", "step": "weaving", "place": 782, "set": true}, nil)
@@ -255,6 +278,7 @@ func TestLoomsideLooks(t *testing.T) {
 	openStep(tab, "Weave")
 	tab.Says("towel 2 of 6")
 	seeLarge(t, tab, "weaving")
+	seeTurned(t, tab, "weaving")
 	tab.EachLook(t, "loomside-weaving")
 	tab.Do("[...document.querySelectorAll('.loom-tools button')].find(b => b.innerText === 'Evening colours').click()")
 	tab.EachLook(t, "loomside-evening")
@@ -281,4 +305,66 @@ func seeLarge(t *testing.T, tab *browsing.Tab, name string) {
 	if high < 56 {
 		t.Errorf("%s: capitals are %.1f px high", name, high)
 	}
+}
+
+// seeTurned looks at a step with the phone and the tablet lying on their sides: what is now
+// and the way on are in sight without scrolling.
+func seeTurned(t *testing.T, tab *browsing.Tab, name string) {
+	t.Helper()
+	for _, size := range [][2]int64{{844, 390}, {1180, 820}} {
+		tab.Size(size[0], size[1])
+		tab.Do("scrollTo(0, 0); await new Promise(requestAnimationFrame)")
+		where := "loomside-" + name + "-turned-" + itoa(int(size[0]))
+		tab.Shot(where)
+		for _, fault := range tab.Cramped() {
+			t.Errorf("%s: %s", where, fault)
+		}
+		var inSight bool
+		tab.Read(&inSight, "document.querySelector('.loom-go').getBoundingClientRect().bottom <= innerHeight + 1")
+		if !inSight {
+			t.Errorf("%s: the way on is out of sight", where)
+		}
+	}
+}
+
+// What comes is said aloud by voices of the device alone, and silenced by one touch or by
+// Escape.
+func TestLoomsideSpeaks(t *testing.T) {
+	t.Parallel()
+	r := newReal(t)
+	tab, id := beside(t, r, "Galley towels")
+	tab.Click("Begin work")
+	tab.Wait("!!document.querySelector('.loom-steps')")
+	tab.Before(`
+		window.spoken = []
+		window.hushed = 0
+		const voices = [{name: 'afar', lang: 'en-GB', localService: false}, {name: 'own', lang: 'en-GB', localService: true}]
+		Object.defineProperty(window, 'speechSynthesis', {value: {
+			getVoices: () => voices, addEventListener() {}, cancel() { hushed++ }, speak(u) { spoken.push(u.voice.name + ' ' + u.text) },
+		}})
+		window.SpeechSynthesisUtterance = class { constructor(text) { this.text = text } }`)
+	tab.Reload()
+	tab.Wait("!!document.querySelector('.loom-steps')")
+	openStep(tab, "Thread")
+	presses(tab, " ", 1)
+	said := func() (out []string) { tab.Read(&out, "spoken"); return out }
+	if got := said(); len(got) > 0 {
+		t.Errorf("it spoke unasked: %q", got)
+	}
+	tab.Click("Say it aloud")
+	presses(tab, " ", 3)
+	if got := said(); len(got) != 3 || got[0] != "own 3" || got[1] != "own 4" || got[2] != "own 3" {
+		t.Errorf("said %q", got)
+	}
+	presses(tab, "Escape", 1)
+	presses(tab, " ", 2)
+	if got := said(); len(got) != 3 {
+		t.Errorf("silenced it said %q", got)
+	}
+	tab.Wait("hushed > 0 && !!([...document.querySelectorAll('.loom-tools button')].find(b => b.innerText === 'Say it aloud'))")
+	sent(tab)
+	if got := r.loomside(id).done("threading"); got != 6 {
+		t.Errorf("%d threaded", got)
+	}
+	tab.Quiet(t, false)
 }

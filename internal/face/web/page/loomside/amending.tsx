@@ -23,8 +23,8 @@ export function Amending({ id }: { id: number }) {
     const set = Object.entries(typed.value).filter(([, value]) => value.trim() !== '')
     const now = await askDoc(id)
     if (set.length === 0 || !heard(now)) return
-    const answer = await askAct(id, 'amend', now.value.version, await windowId, { set: set.map(([path, value]) => ({ path, value })) })
-    wrong.value = answer.is === 'problems' ? answer.problems.map((one) => one.says).join('. ') : ''
+    const answer = await askAct(id, 'amend', now.value.version, await windowId, { set: set.map(([path, value]) => ({ path, value: path === 'ends' && /^\d+$/.test(value.trim()) ? Number(value) : value })) })
+    wrong.value = answer.is === 'problems' ? answer.problems.map((one) => [one.says, one.fix].filter(Boolean).join('; ')).join('. ') : ''
     if (answer.is === 'problems' || !heard(answer)) return
     typed.value = {}
     await refresh()
