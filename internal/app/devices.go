@@ -174,3 +174,38 @@ func deviceBy(r record.Reader, id string) (record.Device, error) {
 	}
 	return devices[at], nil
 }
+
+// DeviceNamed gives the device of a name, or of an id. Several may have one name, of which
+// those that were revoked count only where no other has it. Problems: device.none,
+// device.several.
+func (s *Studio) DeviceNamed(ctx context.Context, name string) (record.Device, *problem.List, error) {
+	list := &problem.List{}
+	all, err := s.Devices(ctx)
+	if err != nil {
+		return record.Device{}, list, err
+	}
+	for _, is := range []func(record.Device) bool{
+		func(d record.Device) bool { return d.ID == name },
+		func(d record.Device) bool { return d.Name == name && !d.Revoked },
+		func(d record.Device) bool { return d.Name == name },
+	} {
+		found := slices.DeleteFunc(slices.Clone(all), func(d record.Device) bool { return !is(d) })
+		if len(found) == 1 {
+			return found[0], list, nil
+		}
+		if len(found) > 1 {
+			list.Fail("device.several", "", name, problem.Args{"valid": idsOf(found)})
+			return record.Device{}, list, nil
+		}
+	}
+	list.Fail("device.none", "", name, nil)
+	return record.Device{}, list, nil
+}
+
+func idsOf(devices []record.Device) []string {
+	var out []string
+	for _, d := range devices {
+		out = append(out, d.ID)
+	}
+	return out
+}

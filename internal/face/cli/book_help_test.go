@@ -3,6 +3,7 @@ package cli
 import (
 	"bytes"
 	"context"
+	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
@@ -38,6 +39,9 @@ func TestExamplesOfBookCommandsRun(t *testing.T) {
 				t.Fatal("it lacks an example, its exit codes or --json")
 			}
 			inDemo(t, name != "new")
+			if name == "revoke" || name == "name-device" {
+				paired(t, "kitchen tablet")
+			}
 			for _, line := range slices.Concat(before[name], strings.Split(cmd.Example, "\n")) {
 				line, _, _ = strings.Cut(strings.TrimSpace(line), " > ")
 				if name == "cancel" {
@@ -119,6 +123,31 @@ func split(line string) []string {
 		parts[i] = strings.ReplaceAll(parts[i], `"`, "")
 	}
 	return parts
+}
+
+// paired pairs a device with the book that is there, as the page would.
+func paired(t *testing.T, name string) {
+	t.Helper()
+	if err := pairIn(World{Books: testBooks(), book: new(string)}, name); err != nil {
+		t.Fatal(err)
+	}
+}
+
+func pairIn(w World, name string) error {
+	o, err := w.look(context.Background())
+	if err != nil {
+		return err
+	}
+	defer o.Close()
+	offer, err := o.OfferPairing()
+	if err != nil {
+		return err
+	}
+	_, list, err := o.Pair(context.Background(), offer.Code, name)
+	if err == nil && list.Failed() {
+		err = fmt.Errorf("%v", list.All())
+	}
+	return err
 }
 
 // someEntry is the mark of an entry of the demo's stock.
