@@ -24,6 +24,7 @@ const (
 type Offer struct {
 	Code  string // six digits
 	Until time.Time
+	Left  time.Duration // until then; 0 or less: it is over
 }
 
 // pairing is the code that is good now. It is kept nowhere but here: a sley that starts
@@ -43,7 +44,7 @@ func (s *Studio) OfferPairing() (Offer, error) {
 	}
 	s.pairs.mu.Lock()
 	defer s.pairs.mu.Unlock()
-	s.pairs.offer, s.pairs.tries = Offer{code, s.now().Add(codeLasts)}, 0
+	s.pairs.offer, s.pairs.tries = Offer{code, s.now().Add(codeLasts), codeLasts}, 0
 	return s.pairs.offer, nil
 }
 
@@ -51,7 +52,10 @@ func (s *Studio) OfferPairing() (Offer, error) {
 func (s *Studio) OfferedPairing() (Offer, bool) {
 	s.pairs.mu.Lock()
 	defer s.pairs.mu.Unlock()
-	return s.pairs.offer, s.pairs.good(s.now())
+	now := s.now()
+	o := s.pairs.offer
+	o.Left = o.Until.Sub(now)
+	return o, s.pairs.good(now)
 }
 
 // EndPairing takes the code back.

@@ -14,6 +14,10 @@ type Running struct {
 	Log      *slog.Logger
 	Token    string               // what requests must carry, where no window carries another
 	Announce func(address string) // called once the page can be opened
+	// Beside listens for devices beside the loom from the start, as where the book says that
+	// it always does; AnnounceBeside is called with the addresses that they open.
+	Beside         bool
+	AnnounceBeside func(addresses []string)
 }
 
 // Run serves a book until the context ends. It takes the port that the book remembers, or
@@ -50,8 +54,26 @@ func Run(ctx context.Context, book *app.OpenBook, how Running) error {
 		book.Tend(tending, func(err error) { server.Log.Warn("in the background", "error", err) })
 	}()
 	how.Announce(address)
+	server.besideFromStart(ctx, how)
 	err = server.Serve(ctx, on)
 	stop()
 	<-tended
 	return err
+}
+
+// besideFromStart listens for devices where that is wanted. Where it cannot, sley goes on
+// without: the page says how it stands.
+func (s *Server) besideFromStart(ctx context.Context, how Running) {
+	always, err := s.Book.BesideAlways(ctx)
+	if err == nil && !always && !how.Beside {
+		return
+	}
+	addresses, failed := s.TurnBesideOn(ctx)
+	if err := errors.Join(err, failed); err != nil {
+		s.Log.Error("nobody can be heard beside the loom", "error", err)
+		return
+	}
+	if how.AnnounceBeside != nil {
+		how.AnnounceBeside(addresses)
+	}
 }

@@ -1,0 +1,68 @@
+package web
+
+import (
+	"net/http"
+	"slices"
+	"strings"
+)
+
+// lets is whom a route of devices lets in.
+type lets int
+
+const (
+	anyone  lets = iota // what a device is shown before it is paired
+	paired              // a device that was let in
+	ofWarp              // such a device, and {id} is a warp in hand
+	ofEvent             // such a device, and {event} is of a warp in hand
+)
+
+// deviceRoute is one thing that a device beside the loom can ask for.
+type deviceRoute struct {
+	pattern string
+	says    string
+	lets    lets
+	most    int64 // bytes that a body may have; 0: mostDeviceBody
+	// do is nil where it is the route of the page with the same pattern.
+	do func(*Server, http.ResponseWriter, *http.Request)
+}
+
+// deviceRoutes are all that devices have: what loomside needs, and nothing else of the
+// book. A route of the page comes to them by one line here, and by that alone.
+var deviceRoutes = []deviceRoute{
+	{pattern: "GET /{$}", says: "the page of a device", do: (*Server).devicePage},
+	{pattern: "GET /pair", says: "the page of a device, to be paired", do: (*Server).devicePage},
+	{pattern: "GET /warps/{id}/loomside", says: "the page of a device, at a warp", do: (*Server).devicePage},
+	{pattern: "GET /static/", says: "what the page is drawn with"},
+	{pattern: "POST /api/pair", says: "lets a device in by the code that the computer shows", do: (*Server).pairedNow},
+	{pattern: "GET /api/hand", says: "the warps in hand", lets: paired, do: (*Server).hand},
+	{pattern: "GET /api/events", says: "what changes, as it changes", lets: paired, do: (*Server).deviceStream},
+	{pattern: "POST /api/documents/{id}/log", says: "writes into the log of a warp", lets: ofWarp},
+}
+
+// handler is what a route does: its own, or that of the page's route.
+func (d deviceRoute) handler(s *Server) http.Handler {
+	if d.do != nil {
+		return route{do: d.do}.handler(s)
+	}
+	at := slices.IndexFunc(s.routes, func(r route) bool { return r.pattern == d.pattern })
+	if at < 0 {
+		panic("internal error: the page has no route " + d.pattern)
+	}
+	return s.routes[at].handler(s)
+}
+
+// DeviceRoutes lists the routes of devices as METHOD PATH.
+func DeviceRoutes() []string {
+	var out []string
+	for _, r := range deviceRoutes {
+		out = append(out, strings.TrimSuffix(r.pattern, "{$}"))
+	}
+	slices.Sort(out)
+	return out
+}
+
+// devicePage is served to anyone: it holds nothing of the book.
+func (s *Server) devicePage(w http.ResponseWriter, _ *http.Request) {
+	w.Header().Set("Content-Type", "text/html; charset=utf-8")
+	_, _ = w.Write(BesidePage()) // who asked may have gone
+}
