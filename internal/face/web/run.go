@@ -18,6 +18,7 @@ type Running struct {
 	// it always does; AnnounceBeside is called with the addresses that they open.
 	Beside         bool
 	AnnounceBeside func(addresses []string)
+	Network        func() (Network, error) // nil: LocalNetwork
 }
 
 // Run serves a book until the context ends. It takes the port that the book remembers, or
@@ -45,7 +46,7 @@ func Run(ctx context.Context, book *app.OpenBook, how Running) error {
 	}
 	server := New(Asked{
 		Book: book.Studio, Place: book.Path(), Token: how.Token, Program: how.Program, Log: how.Log,
-		Check: book.Check, Copy: book.KeepToday,
+		Check: book.Check, Copy: book.KeepToday, Network: how.Network,
 	}, port)
 	tending, stop := context.WithCancel(ctx)
 	tended := make(chan struct{})
@@ -69,11 +70,10 @@ func (s *Server) besideFromStart(ctx context.Context, how Running) {
 		return
 	}
 	addresses, failed := s.TurnBesideOn(ctx)
-	if err := errors.Join(err, failed); err != nil {
+	if err := errors.Join(err, failed); err != nil && ctx.Err() == nil {
 		s.Log.Error("nobody can be heard beside the loom", "error", err)
-		return
 	}
-	if how.AnnounceBeside != nil {
+	if how.AnnounceBeside != nil && len(addresses) > 0 {
 		how.AnnounceBeside(addresses)
 	}
 }

@@ -31,7 +31,7 @@ type Server struct {
 	port   string
 	pages  http.Handler
 	beat   time.Duration // between two signs of life of a stream
-	routes []route // those of the page, some of which devices have as well
+	routes []route       // those of the page, some of which devices have as well
 	beside beside
 }
 
