@@ -35,7 +35,7 @@ var house = []row{
 			"internal/engine/structure", "internal/engine/catalogue", "internal/engine/dress",
 			"internal/engine/cloth", "internal/engine/explore", "internal/engine/tieup",
 			"internal/engine/fault", "internal/engine/learn", "internal/engine/draw",
-			"internal/engine/strokes", "internal/engine/review",
+			"internal/engine/strokes", "internal/engine/review", "internal/engine/loomside",
 		},
 		beside: allowed,
 	},
@@ -90,8 +90,8 @@ var bars = []bar{
 	{
 		from:   []string{"internal/face/present"},
 		to:     []string{"internal/engine", "internal/edge"},
-		but:    []string{"internal/engine/reckon", "internal/engine/structure", "internal/engine/review"},
-		reason: "present words what app hands it; of the engines it knows the reckoning, the structure and the review, because it words their nodes and findings",
+		but:    []string{"internal/engine/reckon", "internal/engine/structure", "internal/engine/review", "internal/engine/loomside"},
+		reason: "present words what app hands it; of the engines it knows the reckoning, the structure, the review and the steps at the loom, because it words their nodes and findings",
 	},
 	{
 		from:   []string{"cmd/sley"},

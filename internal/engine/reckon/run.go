@@ -25,6 +25,7 @@ type Result struct {
 	Defaults string         // version of the table of starting values
 	Backward *Backward      // nil when the plan was reckoned forwards
 	Readings []Reading      // what else bare percentages could mean, where it makes a difference
+	pieces   []pieceRun     // as they were reckoned
 	index    map[string]int // of Nodes, by id
 	indexed  int            // how many of them are in it
 }
@@ -106,6 +107,7 @@ func Reckon(plan *warp.Plan, opt Options) *Result {
 	}
 	r.reckonCost()
 	r.check()
+	r.out.pieces = r.pieces
 	return r.out
 }
 

@@ -311,7 +311,7 @@ func TestBesideHeaders(t *testing.T) {
 	if strings.Contains(cookie, "Secure") {
 		t.Errorf("over plain http %q is never sent back", cookie)
 	}
-	for _, path := range []string{"/", "/pair", "/warps/1/loomside", "/api/hand", "/api/book", "/nothing"} {
+	for _, path := range []string{"/", "/pair", "/loomside/1", "/api/hand", "/api/book", "/nothing"} {
 		got := device{b: b}.ask("GET", path, nil)
 		for name, want := range map[string]string{
 			"Content-Security-Policy": policy + "; media-src 'self'", "X-Content-Type-Options": "nosniff",

@@ -31,11 +31,16 @@ type deviceRoute struct {
 var deviceRoutes = []deviceRoute{
 	{pattern: "GET /{$}", says: "the page of a device", do: (*Server).devicePage},
 	{pattern: "GET /pair", says: "the page of a device, to be paired", do: (*Server).devicePage},
-	{pattern: "GET /warps/{id}/loomside", says: "the page of a device, at a warp", do: (*Server).devicePage},
+	{pattern: "GET /loomside/{id}", says: "the page of a device, at a warp", do: (*Server).devicePage},
 	{pattern: "GET /static/", says: "what the page is drawn with"},
 	{pattern: "POST /api/pair", says: "lets a device in by the code that the computer shows", do: (*Server).pairedNow},
 	{pattern: "GET /api/hand", says: "the warps in hand", lets: paired, do: (*Server).hand},
 	{pattern: "GET /api/events", says: "what changes, as it changes", lets: paired, do: (*Server).deviceStream},
+	{pattern: "GET /api/documents/{id}/loomside", says: "what is to be done at the loom, and how far it is", lets: ofWarp},
+	{pattern: "POST /api/documents/{id}/reached", says: "says how far a step at the loom is", lets: ofWarp},
+	{pattern: "POST /api/documents/{id}/chosen", says: "says how something is done at the loom", lets: ofWarp},
+	{pattern: "POST /api/documents/{id}/tape", says: "says what the tape reads", lets: ofWarp},
+	{pattern: "POST /api/documents/{id}/weighed", says: "says what is left of a weft yarn", lets: ofWarp},
 	{pattern: "POST /api/documents/{id}/log", says: "writes into the log of a warp", lets: ofWarp},
 }
 

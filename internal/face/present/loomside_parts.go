@@ -1,0 +1,175 @@
+package present
+
+import (
+	"strings"
+
+	"sley/internal/app"
+	"sley/internal/engine/loomside"
+	"sley/internal/engine/reckon"
+	"sley/internal/trade/loom"
+	"sley/internal/trade/qty"
+)
+
+// put fills a text's names, as {n}.
+func put(text string, pairs ...string) string { return strings.NewReplacer(pairs...).Replace(text) }
+
+// bout words a bout: its yarns, its changes and ties, and what is left of each yarn.
+func (l looming) bout(out *LoomPartJSON, s app.LoomsideStep, n int) {
+	p := s.Parts[n]
+	out.Title = put(boutTitle, "{n}", number(p.Number), "{of}", number(len(s.Parts)), "{ends}", number(p.Ends), "{passes}", number(p.Passes))
+	out.Items = yarnItems(p.Yarns)
+	for _, c := range p.Changes {
+		peg := atStartPeg
+		if c.Far {
+			peg = atFarPeg
+		}
+		out.Check = append(out.Check, put(boutChange, "{n}", number(c.After), "{yarn}", strings.Join(c.Yarns, " and "), "{peg}", peg))
+	}
+	w := l.Result.Plan.Winding
+	if each := w.Together.Is; each > 1 {
+		out.Check = append(out.Check, put(boutOdd, "{each}", number(each), "{odd}", oddPass(p.Ends%each)))
+	}
+	if p.Ties > 0 {
+		out.Check = append(out.Check, put(boutTies, "{n}", number(p.Ties), "{tie}", number(w.Tie.Is)))
+	} else {
+		out.Check = append(out.Check, boutChoke)
+	}
+	out.Check = append(out.Check, l.sumOf(p, s.Total))
+	out.Check = append(out.Check, l.leaves(n)...)
+}
+
+func oddPass(rest int) string {
+	if rest == 0 {
+		return "no"
+	}
+	return "the"
+}
+
+// leaves words what is left of the yarns after a bout.
+func (l looming) leaves(n int) []string {
+	var out []string
+	if n >= len(l.Leaves) {
+		return nil
+	}
+	for _, y := range l.Result.Plan.Yarns {
+		is, known := l.Leaves[n][y.Name]
+		if !known {
+			continue
+		}
+		words := yarnAfter
+		if is.Sign() < 0 {
+			words, is = yarnShort, is.Neg()
+		}
+		out = append(out, put(words, "{yarn}", y.Name, "{is}", l.u.yarnLong(is)))
+	}
+	return out
+}
+
+// yarnLong shows a length of yarn.
+func (u Units) yarnLong(nm qty.Rat) string {
+	return u.Bench(reckon.Node{ID: "yarn.left", Figure: reckon.Figure{Is: nm, Kind: reckon.YarnLength}})
+}
+
+// onTape shows a length that the tape reads, or of cloth or warp.
+func (u Units) onTape(nm qty.Rat) string {
+	return u.Bench(reckon.Node{ID: "loomside.reads", Figure: reckon.Figure{Is: nm, Kind: reckon.Length}})
+}
+
+func yarnItems(yarns []loomside.OfYarn) []LoomItemJSON {
+	var out []LoomItemJSON
+	for _, y := range yarns {
+		text := number(y.Count) + " " + y.Yarn
+		out = append(out, LoomItemJSON{Text: text, Aloud: text})
+	}
+	return out
+}
+
+func (l looming) sumOf(p loomside.Part, of int) string {
+	return put(sumOfEnds, "{n}", number(p.Sum), "{of}", number(of))
+}
+
+func (l looming) section(out *LoomPartJSON, s app.LoomsideStep, p loomside.Part) {
+	words := sectionTitle
+	if !p.Whole {
+		words = sectionPartly
+	}
+	out.Title = put(words, "{n}", number(p.Number), "{of}", number(len(s.Parts)), "{ends}", number(p.Ends))
+	out.Items = yarnItems(p.Yarns)
+	out.Check = []string{put(sectionLong, "{is}", l.u.onTape(p.Distance.Rat()))}
+}
+
+// ends words a group of a threading, or of ends that are tied to the old ones.
+func (l looming) ends(out *LoomPartJSON, s app.LoomsideStep, p loomside.Part) {
+	words := endsTitle
+	if s.Side == loomside.Right {
+		words = endsTitleBack
+	}
+	out.Title = put(words, "{from}", number(p.From+1), "{to}", number(p.To))
+	for _, shaft := range p.Shafts {
+		out.Items = append(out.Items, LoomItemJSON{Text: number(shaft), Aloud: number(shaft)})
+	}
+	if s.ID == loomside.Knotting {
+		out.Items = yarnItems(p.Yarns)
+	} else {
+		out.Check = append(out.Check, put(heddlesHere, "{heddles}", onShafts(p.Heddles)), put(heddlesTaken, "{heddles}", onShafts(p.Taken)))
+	}
+	out.Check = append(out.Check, l.sumOf(p, s.Total))
+}
+
+// onShafts says how many are on each shaft.
+func onShafts(list []int) string {
+	var parts []string
+	for i, n := range list {
+		if n > 0 {
+			parts = append(parts, put(onShaftN, "{n}", number(n), "{shaft}", number(i+1)))
+		}
+	}
+	return strings.Join(parts, ", ")
+}
+
+func (l looming) dents(out *LoomPartJSON, s app.LoomsideStep, p loomside.Part) {
+	first, last := p.Dents[0], p.Dents[len(p.Dents)-1]
+	out.Title = put(dentsTitle, "{from}", number(first.At), "{to}", number(last.At))
+	if first.Reed > 0 {
+		out.Title += put(dentsReed, "{from}", number(first.Reed), "{to}", number(last.Reed))
+	}
+	for _, d := range p.Dents {
+		item := LoomItemJSON{Text: number(d.Ends), Aloud: number(d.Ends)}
+		if d.Float {
+			item = LoomItemJSON{Text: floatWord, Aloud: floatWord, Kind: "float"}
+		}
+		out.Items = append(out.Items, item)
+	}
+	out.Check = []string{put(dentsSum, "{n}", number(p.To), "{of}", number(s.Total), "{ends}", number(p.Sum))}
+}
+
+func (l looming) spaces(out *LoomPartJSON, s app.LoomsideStep, p loomside.Part) {
+	out.Title = put(spacesTitle, "{from}", number(p.From+1), "{to}", number(p.To))
+	for _, n := range p.Spaces {
+		out.Items = append(out.Items, LoomItemJSON{Text: number(n), Aloud: number(n)})
+	}
+	total := s.Parts[len(s.Parts)-1].Sum
+	out.Check = []string{l.sumOf(p, total)}
+}
+
+// treadle words the cords of a treadle by what they do on this loom.
+func (l looming) treadle(out *LoomPartJSON, p loomside.Part) {
+	out.Title = put(treadleTitle, "{n}", number(p.Number))
+	tied := put(raisesWords, "{shafts}", SetText(p.Tie.Tied))
+	switch l.Result.Plan.Loom.Shed {
+	case loom.Sinking, loom.Counterbalance:
+		tied = put(lowersWords, "{shafts}", SetText(p.Tie.Tied))
+	}
+	out.Items = []LoomItemJSON{{Text: tied, Aloud: tied}}
+	if p.Tie.Lowered != 0 {
+		lowers := put(lowersWords, "{shafts}", SetText(p.Tie.Lowered))
+		out.Items = append(out.Items, LoomItemJSON{Text: lowers, Aloud: lowers})
+	}
+	out.Check = []string{put(putsOnTop, "{shafts}", SetText(p.Up))}
+}
+
+// inch words a thing to read across the first inch.
+func (l looming) inch(out *LoomPartJSON, p loomside.Part) {
+	said := thingWords[p.Thing]
+	out.Title, out.Check = said[0], []string{said[1]}
+}

@@ -1,0 +1,136 @@
+package present
+
+import "sley/internal/engine/loomside"
+
+// stepWords are the steps of dressing: what each is called, what is done, what it counts.
+type stepWords struct{ name, lead, unit, one string }
+
+var stepNames = map[string]stepWords{
+	loomside.Winding:    {"Wind the warp", "Bout by bout, with the cross at every pass. Count in the cross, not on the pegs.", "ends wound", "end"},
+	loomside.Sections:   {"Wind the sections", "Section by section onto the beam, each through the tension box with its cross kept.", "sections", "section"},
+	loomside.Spreading:  {"Spread in the raddle", "From the cross, in order. Floating selvedges are not in it.", "spaces", "space"},
+	loomside.Beaming:    {"Beam", "Under even tension, with packing between the layers.", "things done", "thing"},
+	loomside.Threading:  {"Thread", "Group by group, each checked before the next.", "ends threaded", "end"},
+	loomside.Sleying:    {"Sley", "Dent by dent in the order’s rhythm.", "dents", "dent"},
+	loomside.Knotting:   {"Tie the new ends to the old", "One to one, in the order of the cross.", "ends tied", "end"},
+	loomside.TyingFront: {"Tie on", "Small bundles, from the middle to the edges, until all feel alike.", "things done", "thing"},
+	loomside.TyingUp:    {"Tie up", "Treadle by treadle.", "treadles", "treadle"},
+	loomside.FirstInch:  {"First inch", "Open each lift and read it across all ends, before tying tight.", "things read", "thing"},
+}
+
+// stepCare are cautions of a step.
+var stepCare = map[string]string{
+	loomside.Beaming:    "A warp under tension stores hundreds of newtons, and ratchets pinch: hands, hair and sleeves away from pawl and ratchet. Your workshop’s rules come first.",
+	loomside.Sections:   "A warp under tension stores hundreds of newtons, and ratchets pinch: hands, hair and sleeves away from pawl and ratchet. Your workshop’s rules come first.",
+	loomside.TyingFront: "The warp is under tension now: let it off by the brake, never by a knocked-out pawl.",
+	loomside.Threading:  "Stand up and look far every half hour: long threading strains eyes and back.",
+}
+
+// thingWords are the things to do: in a few words, and what to see to.
+var thingWords = map[string][2]string{
+	"rod-in":        {"Put the rod through the loops at the end of the warp", "every loop on it, none twisted"},
+	"lease-in":      {"Lease sticks into the cross, and tie them together", "the cross stands on both sides before its ties are cut"},
+	"raddle-shut":   {"Shut the raddle", "cap on, or a cord round every few pegs"},
+	"chokes-off":    {"Undo the choke ties as they come to the raddle", "not before"},
+	"tie-behind":    {"Tie the ends to the back rod in small bundles", "threaded and sleyed, none left behind"},
+	"pull-through":  {"Draw the knots through heddles and reed, a hand’s width at a time", "each knot seen through"},
+	"lease-out":     {"Take the lease sticks out, or move them back, as the warp winds on", "keep them until the front is tied"},
+	"ratchet":       {"Look at pawl, ratchet and brake", "they hold before anybody pulls"},
+	"wind-on":       {"Wind on, under even tension; stop each turn and tug", "no loose ends, no ends over the edge of the packing"},
+	"pack":          {"Lay packing between the layers, wider than the warp", "for the first two turns, then at each turn or as your yarn needs"},
+	"stop-short":    {"Stop when the ends hang a hand’s width before the reed", "or the heddles, where they are still to be threaded"},
+	"tie-bundles":   {"Tie bundles of about an inch to the front rod, the middle ones first", "half a knot, so that it can be drawn tight"},
+	"tie-even":      {"Even the tension with the flat of the hand, then finish each knot", "no bundle softer than its neighbours"},
+	"tie-floats":    {"Hang the floating selvedges with a weight of their own", "in the reed, in no heddle"},
+	"spread-header": {"Weave a few picks of thick waste to close the gaps of the knots", "beat after three picks, not after each"},
+}
+
+// partWords are the parts of a piece that is woven.
+var partWords = map[string]string{
+	loomside.PartTurnIn: "turned in", loomside.PartHem: "hem", loomside.PartBorder: "border", loomside.PartBody: "body",
+}
+
+// beginsAt are the sides a step begins at; dressWays the ways of dressing.
+var (
+	beginsAt  = map[loomside.Side]string{loomside.Left: "from the left", loomside.Right: "from the right", loomside.Centre: "from the centre"}
+	dressWays = map[loomside.Way]string{
+		loomside.BackToFront: "back to front: wind, raddle, beam, thread, sley, tie on",
+		loomside.FrontToBack: "front to back: wind, sley, thread, tie on behind, beam",
+		loomside.TyingOn:     "tying the new warp to the old one",
+	}
+)
+
+// changeRemedies are what can still be changed.
+var changeRemedies = map[string]string{
+	loomside.Fewer:       "Weave only {pieces} more whole",
+	loomside.ShorterLast: "weave the one that does not fit only to {is} on the tape",
+	loomside.ShorterEach: "weave each of the {pieces} still to go {is} shorter on the tape",
+	loomside.Looser:      "beat looser, at {is}",
+	loomside.MoreYarn:    "get {is} more of {yarn}",
+}
+
+// The words of parts, checks and notes at the loom.
+const (
+	boutTitle     = "Bout {n} of {of}: {ends} ends in {passes} passes"
+	boutChange    = "After {n} passes change to {yarn}, at {peg}"
+	atStartPeg    = "the peg where the warp starts"
+	atFarPeg      = "the far peg"
+	boutTies      = "Counting ties: {n}, one after every {tie} ends; then a choke tie below the cross"
+	boutChoke     = "Choke ties below the cross and every yard or so; tie the cross on both sides"
+	boutOdd       = "Wind {each} together with a finger between them; {odd} pass at the end takes fewer"
+	yarnAfter     = "{yarn}: {is} left after it"
+	yarnShort     = "{yarn}: {is} short after it"
+	sectionTitle  = "Section {n} of {of}: {ends} ends"
+	sectionPartly = "Section {n} of {of}, a part: {ends} ends"
+	sectionLong   = "Wind {is}, the same turns for every section"
+	endsTitle     = "Ends {from} to {to}"
+	endsTitleBack = "Ends {from} to {to}, counted from the right"
+	heddlesHere   = "This group takes {heddles}"
+	heddlesTaken  = "So far {heddles}"
+	onShaftN      = "{n} on shaft {shaft}"
+	sumOfEnds     = "{n} of {of} ends"
+	dentsTitle    = "Dents {from} to {to}"
+	dentsReed     = ", numbers {from} to {to} in your reed"
+	dentsSum      = "{n} of {of} dents, {ends} ends so far"
+	spacesTitle   = "Spaces {from} to {to}"
+	floatWord     = "float"
+	treadleTitle  = "Treadle {n}"
+	raisesWords   = "raises {shafts}"
+	lowersWords   = "lowers {shafts}"
+	putsOnTop     = "On top when it is pressed: {shafts}"
+	pieceOf       = "{piece} {n} of {of}"
+	upAloud       = "{shafts} up"
+	leaveFringe   = "Leave {is} of warp for the fringe"
+	hemstitchNow  = "Hemstitch this end on the loom"
+	leaveGap      = "Leave a gap of {is}, or a spacer"
+	weaveHeader   = "Weave a header of waste weft over {is} of warp"
+	weaveSample   = "Sample over {is} of warp, and look at it on both faces"
+	cutOffNow     = "Cut the cloth off and tie on again"
+	measureNow    = "Read the tape, and pin it on anew for the next piece"
+)
+
+// The words of the forecast.
+const (
+	sayPicksLeft  = "picks to go"
+	sayExpects    = "the tape should read"
+	sayReads      = "the tape read last"
+	sayReadAt     = "after {n} picks of the piece"
+	sayBeat       = "your beat"
+	sayBeatWanted = "planned {is}"
+	sayOnLoom     = "this piece will read"
+	sayPlannedAt  = "planned {is}"
+	saySoMany     = "{n} picks make the planned length at your beat"
+	sayFinished   = "finished it will be"
+	sayWarpLeft   = "warp that can still be woven"
+	sayWarpSpare  = "to spare when all is woven"
+	sayWarpShort  = "warp short"
+	sayAllFits    = "all that is to be woven fits"
+	saySomeFit    = "{n} of the {of} to go fit"
+	sayWeft       = "{yarn}, needed"
+	sayWeftLeft   = "{yarn}, left"
+	sayByScale    = "by the scale"
+	sayByStock    = "by the shelf"
+	sayLasts      = "lasts {n} picks, {of} to go"
+	sayLong       = "about {is} of cloth"
+	sayBobbins    = "{yarn}, bobbins to wind"
+)
