@@ -47,6 +47,7 @@ type (
 		ID       record.ID     `json:"id"`
 		Name     string        `json:"name"`
 		Stage    string        `json:"stage"`
+		Begun    bool          `json:"begun"` // work on it began
 		Next     string        `json:"next,omitempty"`
 		Progress *progressJSON `json:"progress,omitempty"`
 	}
@@ -60,7 +61,7 @@ func (s *Server) hand(w http.ResponseWriter, r *http.Request) {
 	cards, _, err := s.Book.List(r.Context(), record.Query{Kind: record.Warp, Stage: record.InHand, Most: mostHeld})
 	out := handJSON{Device: r.Context().Value(deviceKey{}).(record.Device).Name, Warps: []heldJSON{}}
 	for _, c := range cards {
-		one := heldJSON{ID: c.ID, Name: c.Name, Stage: present.StageOf(c.Facts.Stage)}
+		one := heldJSON{ID: c.ID, Name: c.Name, Stage: present.StageOf(c.Facts.Stage), Begun: c.Facts.Stage != record.Planned}
 		one.Next, _ = present.NextOf(c)
 		if c.Woven > 0 {
 			one.Progress = &progressJSON{c.Woven, c.Facts.Picks}
