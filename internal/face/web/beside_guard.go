@@ -28,6 +28,7 @@ func (s *Server) besideGuarded(l *listening) http.Handler {
 			w.Header().Set(name, value)
 		}
 		w.Header().Set("Content-Security-Policy", devicePolicy)
+		w.Header().Del("Cross-Origin-Opener-Policy") // over plain http browsers only complain of it
 		if !strings.HasPrefix(r.URL.Path, staticPath) {
 			w.Header().Set("Cache-Control", "no-store")
 		}

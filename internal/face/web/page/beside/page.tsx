@@ -26,9 +26,11 @@ function Shown({ now }: { now: Beside }) {
       <div>
         <Standing now={now} />
         {now.on && <Pairing now={now} />}
+      </div>
+      <div>
+        <Devices of={now.devices} />
         <Means />
       </div>
-      <Devices of={now.devices} />
     </div>
   )
 }

@@ -38,7 +38,7 @@ export const beside = {
   seen: (when: string) => `last seen ${moment.format(new Date(when))}`,
   revoked: 'let in no more',
   revoke: 'Let in no more',
-  revokeOf: (name: string) => `Let ${name} in no more`,
+  revokeOf: (name: string) => `Let in no more: ${name}`,
   rename: 'Rename',
   renameOf: (name: string) => `Rename ${name}`,
   save: 'Save',
