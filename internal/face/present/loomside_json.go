@@ -39,9 +39,12 @@ type LoomStepJSON struct {
 	Lead  string         `json:"lead"`
 	Care  string         `json:"care,omitempty"`
 	Unit  string         `json:"unit"`
+	Item  string         `json:"item,omitempty"` // what an item of its parts says
 	Total int            `json:"total"`
 	Done  int            `json:"done"`
 	Each  bool           `json:"each"` // each item of a part is one of what the step counts
+	Per   int            `json:"per"`  // how much one stroke of the work is of what it counts; 0: a part at a time
+	Board bool           `json:"board,omitempty"` // there is a picture of its way over the board
 	Side  string         `json:"side,omitempty"`
 	Sides []SaidJSON     `json:"sides,omitempty"`
 	Parts []LoomPartJSON `json:"parts"`
@@ -52,8 +55,16 @@ type LoomPartJSON struct {
 	From  int            `json:"from"`
 	To    int            `json:"to"`
 	Title string         `json:"title"`
+	Big   string         `json:"big,omitempty"` // to be read from afar, where no item is
 	Items []LoomItemJSON `json:"items,omitempty"`
 	Check []string       `json:"check,omitempty"`
+	Stops []StopJSON     `json:"stops,omitempty"` // where something is done on the way
+}
+
+// StopJSON is a place in a part at which something is done.
+type StopJSON struct {
+	At   int    `json:"at"` // of what the step counts
+	Says string `json:"says"`
 }
 
 // LoomItemJSON is one thing of a part: as it is shown, and as it is said aloud.
@@ -107,7 +118,7 @@ func (l looming) step(i int) LoomStepJSON {
 	s := l.Steps[i]
 	words := stepNames[s.ID]
 	out := LoomStepJSON{
-		ID: s.ID, Says: words.name, Lead: words.lead, Care: stepCare[s.ID], Unit: words.unit, Total: s.Total, Done: s.Done,
+		ID: s.ID, Says: words.name, Lead: words.lead, Care: stepCare[s.ID], Unit: words.unit, Item: words.item, Total: s.Total, Done: s.Done,
 		Side: string(s.Side), Parts: []LoomPartJSON{},
 	}
 	for _, side := range loomside.Sides(s.ID) {
@@ -117,6 +128,13 @@ func (l looming) step(i int) LoomStepJSON {
 		out.Parts = append(out.Parts, l.part(i, n))
 	}
 	out.Each = len(s.Parts) > 0 && len(out.Parts[0].Items) == s.Parts[0].To-s.Parts[0].From && s.ID != loomside.TyingUp && s.ID != loomside.Sections
+	switch {
+	case s.ID == loomside.Winding:
+		out.Per = max(l.Result.Plan.Winding.Together.Is, 1)
+		out.Board = l.Result.Plan.Winding.HasBoard()
+	case out.Each:
+		out.Per = 1
+	}
 	return out
 }
 
@@ -142,7 +160,7 @@ func (l looming) part(i, n int) LoomPartJSON {
 		l.inch(&out, p)
 	default:
 		said := thingWords[p.Thing]
-		out.Title, out.Check = said[0], []string{said[1]}
+		out.Big, out.Title, out.Check = said[0], said[1], []string{said[2]}
 	}
 	return out
 }

@@ -1,6 +1,8 @@
 package present
 
 import (
+	"cmp"
+	"slices"
 	"strings"
 
 	"sley/internal/app"
@@ -19,11 +21,7 @@ func (l looming) bout(out *LoomPartJSON, s app.LoomsideStep, n int) {
 	out.Title = put(boutTitle, "{n}", number(p.Number), "{of}", number(len(s.Parts)), "{ends}", number(p.Ends), "{passes}", number(p.Passes))
 	out.Items = yarnItems(p.Yarns)
 	for _, c := range p.Changes {
-		peg := atStartPeg
-		if c.Far {
-			peg = atFarPeg
-		}
-		out.Check = append(out.Check, put(boutChange, "{n}", number(c.After), "{yarn}", strings.Join(c.Yarns, " and "), "{peg}", peg))
+		out.Check = append(out.Check, put(boutChange, "{n}", number(c.After), "{yarn}", strings.Join(c.Yarns, " and "), "{peg}", pegWords(c.Far)))
 	}
 	w := l.Result.Plan.Winding
 	if each := w.Together.Is; each > 1 {
@@ -36,6 +34,28 @@ func (l looming) bout(out *LoomPartJSON, s app.LoomsideStep, n int) {
 	}
 	out.Check = append(out.Check, l.sumOf(p, s.Total))
 	out.Check = append(out.Check, l.leaves(n)...)
+	out.Stops = stopsOf(p, max(w.Together.Is, 1), w.Tie.Is)
+}
+
+// stopsOf are the places in a bout at which a yarn changes, or a counting tie is made.
+func stopsOf(p loomside.Part, each, tie int) []StopJSON {
+	var out []StopJSON
+	for _, c := range p.Changes {
+		says := put(boutChangeNow, "{yarn}", strings.Join(c.Yarns, " and "), "{peg}", pegWords(c.Far))
+		out = append(out, StopJSON{p.From + min(c.After*each, p.Ends), says})
+	}
+	for n := 1; n <= p.Ties; n++ {
+		out = append(out, StopJSON{p.From + n*tie, boutTie})
+	}
+	slices.SortStableFunc(out, func(a, b StopJSON) int { return cmp.Compare(a.At, b.At) })
+	return out
+}
+
+func pegWords(far bool) string {
+	if far {
+		return atFarPeg
+	}
+	return atStartPeg
 }
 
 func oddPass(rest int) string {
@@ -94,7 +114,7 @@ func (l looming) section(out *LoomPartJSON, s app.LoomsideStep, p loomside.Part)
 		words = sectionPartly
 	}
 	out.Title = put(words, "{n}", number(p.Number), "{of}", number(len(s.Parts)), "{ends}", number(p.Ends))
-	out.Items = yarnItems(p.Yarns)
+	out.Items, out.Big = yarnItems(p.Yarns), number(p.Ends)
 	out.Check = []string{put(sectionLong, "{is}", l.u.onTape(p.Distance.Rat()))}
 }
 
@@ -171,5 +191,5 @@ func (l looming) treadle(out *LoomPartJSON, p loomside.Part) {
 // inch words a thing to read across the first inch.
 func (l looming) inch(out *LoomPartJSON, p loomside.Part) {
 	said := thingWords[p.Thing]
-	out.Title, out.Check = said[0], []string{said[1]}
+	out.Big, out.Title, out.Check = said[0], said[1], []string{said[2]}
 }

@@ -2,20 +2,21 @@ package present
 
 import "sley/internal/engine/loomside"
 
-// stepWords are the steps of dressing: what each is called, what is done, what it counts.
-type stepWords struct{ name, lead, unit, one string }
+// stepWords are the steps of dressing: what each is called, what is done, what it counts,
+// and what an item of its parts is.
+type stepWords struct{ name, lead, unit, item string }
 
 var stepNames = map[string]stepWords{
-	loomside.Winding:    {"Wind the warp", "Bout by bout, with the cross at every pass. Count in the cross, not on the pegs.", "ends wound", "end"},
-	loomside.Sections:   {"Wind the sections", "Section by section onto the beam, each through the tension box with its cross kept.", "sections", "section"},
-	loomside.Spreading:  {"Spread in the raddle", "From the cross, in order. Floating selvedges are not in it.", "spaces", "space"},
-	loomside.Beaming:    {"Beam", "Under even tension, with packing between the layers.", "things done", "thing"},
-	loomside.Threading:  {"Thread", "Group by group, each checked before the next.", "ends threaded", "end"},
-	loomside.Sleying:    {"Sley", "Dent by dent in the order’s rhythm.", "dents", "dent"},
-	loomside.Knotting:   {"Tie the new ends to the old", "One to one, in the order of the cross.", "ends tied", "end"},
-	loomside.TyingFront: {"Tie on", "Small bundles, from the middle to the edges, until all feel alike.", "things done", "thing"},
-	loomside.TyingUp:    {"Tie up", "Treadle by treadle.", "treadles", "treadle"},
-	loomside.FirstInch:  {"First inch", "Open each lift and read it across all ends, before tying tight.", "things read", "thing"},
+	loomside.Winding:    {"Wind the warp", "Bout by bout, with the cross at every pass. Count in the cross, not on the pegs.", "ends wound", "ends"},
+	loomside.Sections:   {"Wind the sections", "Section by section onto the beam, each through the tension box with its cross kept.", "sections", "ends"},
+	loomside.Spreading:  {"Spread in the raddle", "From the cross, in order. Floating selvedges are not in it.", "spaces", "ends in the space"},
+	loomside.Beaming:    {"Beam", "Under even tension, with packing between the layers.", "things done", ""},
+	loomside.Threading:  {"Thread", "Group by group, each checked before the next.", "ends threaded", "shaft"},
+	loomside.Sleying:    {"Sley", "Dent by dent in the order’s rhythm.", "dents", "ends in the dent"},
+	loomside.Knotting:   {"Tie the new ends to the old", "One to one, in the order of the cross.", "ends tied", ""},
+	loomside.TyingFront: {"Tie on", "Small bundles, from the middle to the edges, until all feel alike.", "things done", ""},
+	loomside.TyingUp:    {"Tie up", "Treadle by treadle.", "treadles", ""},
+	loomside.FirstInch:  {"First inch", "Open each lift and read it across all ends, before tying tight.", "things read", ""},
 }
 
 // stepCare are cautions of a step.
@@ -26,23 +27,24 @@ var stepCare = map[string]string{
 	loomside.Threading:  "Stand up and look far every half hour: long threading strains eyes and back.",
 }
 
-// thingWords are the things to do: in a few words, and what to see to.
-var thingWords = map[string][2]string{
-	"rod-in":        {"Put the rod through the loops at the end of the warp", "every loop on it, none twisted"},
-	"lease-in":      {"Lease sticks into the cross, and tie them together", "the cross stands on both sides before its ties are cut"},
-	"raddle-shut":   {"Shut the raddle", "cap on, or a cord round every few pegs"},
-	"chokes-off":    {"Undo the choke ties as they come to the raddle", "not before"},
-	"tie-behind":    {"Tie the ends to the back rod in small bundles", "threaded and sleyed, none left behind"},
-	"pull-through":  {"Draw the knots through heddles and reed, a hand’s width at a time", "each knot seen through"},
-	"lease-out":     {"Take the lease sticks out, or move them back, as the warp winds on", "keep them until the front is tied"},
-	"ratchet":       {"Look at pawl, ratchet and brake", "they hold before anybody pulls"},
-	"wind-on":       {"Wind on, under even tension; stop each turn and tug", "no loose ends, no ends over the edge of the packing"},
-	"pack":          {"Lay packing between the layers, wider than the warp", "for the first two turns, then at each turn or as your yarn needs"},
-	"stop-short":    {"Stop when the ends hang a hand’s width before the reed", "or the heddles, where they are still to be threaded"},
-	"tie-bundles":   {"Tie bundles of about an inch to the front rod, the middle ones first", "half a knot, so that it can be drawn tight"},
-	"tie-even":      {"Even the tension with the flat of the hand, then finish each knot", "no bundle softer than its neighbours"},
-	"tie-floats":    {"Hang the floating selvedges with a weight of their own", "in the reed, in no heddle"},
-	"spread-header": {"Weave a few picks of thick waste to close the gaps of the knots", "beat after three picks, not after each"},
+// thingWords are the things to do: in a word or two, to be read from afar; in a sentence;
+// and what to see to.
+var thingWords = map[string][3]string{
+	"rod-in":        {"Rod in", "Put the rod through the loops at the end of the warp", "every loop on it, none twisted"},
+	"lease-in":      {"Sticks in", "Lease sticks into the cross, and tie them together", "the cross stands on both sides before its ties are cut"},
+	"raddle-shut":   {"Raddle shut", "Put its cap on, or a cord round every few pegs", "no space skipped, none filled twice"},
+	"chokes-off":    {"Chokes off", "Undo the choke ties as they come to the raddle", "not before"},
+	"tie-behind":    {"Tie behind", "Tie the ends to the back rod in small bundles", "threaded and sleyed, none left behind"},
+	"pull-through":  {"Draw through", "Draw the knots through heddles and reed, a hand’s width at a time", "each knot seen through"},
+	"lease-out":     {"Sticks back", "Move the lease sticks back as the warp winds on, or take them out", "keep them until the front is tied"},
+	"ratchet":       {"Look first", "Look at pawl, ratchet and brake", "they hold before anybody pulls"},
+	"wind-on":       {"Wind on", "Under even tension; stop each turn and tug", "no loose ends, none over the edge of the packing"},
+	"pack":          {"Pack", "Lay packing between the layers, wider than the warp", "for the first two turns, then at each turn or as your yarn needs"},
+	"stop-short":    {"Stop", "When the ends hang a hand’s width before the reed", "or before the heddles, where they are still to be threaded"},
+	"tie-bundles":   {"Bundles", "Tie bundles of about an inch to the front rod, the middle ones first", "half a knot, so that it can be drawn tight"},
+	"tie-even":      {"Even out", "Feel across with the flat of the hand, then finish each knot", "no bundle softer than its neighbours"},
+	"tie-floats":    {"Floats", "Hang the floating selvedges with a weight of their own", "in the reed, in no heddle"},
+	"spread-header": {"Spread", "Weave a few picks of thick waste to close the gaps of the knots", "beat after three picks, not after each"},
 }
 
 // partWords are the parts of a piece that is woven.
@@ -78,6 +80,8 @@ const (
 	boutTies      = "Counting ties: {n}, one after every {tie} ends; then a choke tie below the cross"
 	boutChoke     = "Choke ties below the cross and every yard or so; tie the cross on both sides"
 	boutOdd       = "Wind {each} together with a finger between them; {odd} pass at the end takes fewer"
+	boutTie       = "counting tie"
+	boutChangeNow = "change to {yarn} at {peg}"
 	yarnAfter     = "{yarn}: {is} left after it"
 	yarnShort     = "{yarn}: {is} short after it"
 	sectionTitle  = "Section {n} of {of}: {ends} ends"

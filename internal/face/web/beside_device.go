@@ -47,7 +47,6 @@ type (
 		ID       record.ID     `json:"id"`
 		Name     string        `json:"name"`
 		Stage    string        `json:"stage"`
-		Begun    bool          `json:"begun"` // work on it began
 		Next     string        `json:"next,omitempty"`
 		Progress *progressJSON `json:"progress,omitempty"`
 	}
@@ -61,7 +60,7 @@ func (s *Server) hand(w http.ResponseWriter, r *http.Request) {
 	cards, _, err := s.Book.List(r.Context(), record.Query{Kind: record.Warp, Stage: record.InHand, Most: mostHeld})
 	out := handJSON{Device: r.Context().Value(deviceKey{}).(record.Device).Name, Warps: []heldJSON{}}
 	for _, c := range cards {
-		one := heldJSON{ID: c.ID, Name: c.Name, Stage: present.StageOf(c.Facts.Stage), Begun: c.Facts.Stage != record.Planned}
+		one := heldJSON{ID: c.ID, Name: c.Name, Stage: present.StageOf(c.Facts.Stage)}
 		one.Next, _ = present.NextOf(c)
 		if c.Woven > 0 {
 			one.Progress = &progressJSON{c.Woven, c.Facts.Picks}
@@ -69,6 +68,29 @@ func (s *Server) hand(w http.ResponseWriter, r *http.Request) {
 		out.Warps = append(out.Warps, one)
 	}
 	s.listed(w, r, out, nil, err)
+}
+
+// heldDocumentJSON is what a device is told of a warp as a document: what it has to say when
+// work begins or an amendment is made, and nothing of the plan.
+type heldDocumentJSON struct {
+	ID      record.ID `json:"id"`
+	Name    string    `json:"name"`
+	Version int       `json:"version"`
+	Started bool      `json:"started"`
+}
+
+// held tells which version a warp in hand has.
+func (s *Server) held(w http.ResponseWriter, r *http.Request) {
+	id, ok := idOf(w, r)
+	if !ok {
+		return
+	}
+	shown, err := s.Book.Show(r.Context(), id)
+	if err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	reply(w, http.StatusOK, heldDocumentJSON{shown.ID, shown.Name, shown.Version, shown.Started})
 }
 
 // deviceStream tells a device of changes of warps: of those in hand which it was, of others

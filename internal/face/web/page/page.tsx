@@ -21,13 +21,13 @@ export function Page() {
       <a class="skip" href="#main">
         {words.skip}
       </a>
-      <Head />
+      {place.page !== 'loomside' && <Head />}
       <main id="main" tabIndex={-1}>
         <LineNotice />
         <MishapNotice />
         <Shown place={place} key={keyOf(place)} show={() => view.show(place)} read={() => view.read(place)} title={view.title(place)} />
       </main>
-      <Foot />
+      {place.page !== 'loomside' && <Foot />}
     </>
   )
 }

@@ -13,6 +13,7 @@ export type Place =
   | { page: 'bench' }
   | { page: 'new' }
   | { page: 'warp'; id: number; stage: Stage }
+  | { page: 'loomside'; id: number }
   | { page: Shelf }
   | { page: 'yarn' | 'loom' | 'draft'; id: number }
   | { page: 'table'; of: 'warp' | 'draft'; id: number }
@@ -39,6 +40,7 @@ export function placeOf(address: string): Place {
     return stage ? { page: 'warp', id, stage } : { page: 'nowhere' }
   }
   if (third !== undefined) return { page: 'nowhere' }
+  if (first === 'loomside' && id) return { page: 'loomside', id }
   if (first === 'guide') return { page: 'guide', part: second ?? '' }
   if (first === 'drafts' && second === 'catalogue') return { page: 'catalogue' }
   const shelf = shelves.find((s) => s === first)
@@ -74,6 +76,8 @@ export function addressOf(place: Place): string {
     case 'loom':
     case 'draft':
       return `/${place.page}s/${place.id}`
+    case 'loomside':
+      return `/loomside/${place.id}`
     case 'table':
       return `/${place.of}s/${place.id}/table`
     case 'catalogue':

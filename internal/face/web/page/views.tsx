@@ -19,6 +19,8 @@ import { Guide, guideTitle, readGuide } from './guide/page'
 import type { Place } from './place'
 import { Records } from './records/page'
 import { records } from './records/records'
+import { LoomsidePage } from './loomside/page'
+import { loom, readLoom } from './loomside/state'
 import { LoomPage } from './shelf/loom'
 import { LoomsPage } from './shelf/looms'
 import { looms, readYarn, yarns } from './shelf/read'
@@ -49,6 +51,7 @@ const nowhere: View = { show: () => <Nowhere />, read: nothing, title: () => wor
 export const views: Record<Place['page'], View> = {
   bench: { show: () => <Bench />, read: () => hand.read(), title: () => words.heading },
   warp: { show: (p) => (p.page === 'warp' ? <WarpPage stage={p.stage} /> : null), read: (p) => (p.page === 'warp' ? readWarp(p.id, p.stage) : nothing()), title: nameOf(words.nothingOf) },
+  loomside: { show: (p) => (p.page === 'loomside' ? <LoomsidePage id={p.id} /> : null), read: (p) => (p.page === 'loomside' ? readLoom(p.id) : nothing()), title: () => loom.value?.name ?? words.loomside.title },
   new: { show: () => <NewPage />, read: both(readNew, copied.read), title: () => words.new_.title },
   yarns: { show: () => <YarnsPage />, read: () => yarns.read(), title: () => words.shelf.yarns },
   yarn: { show: () => <YarnPage />, read: (p) => (p.page === 'yarn' ? readYarn(p.id) : nothing()), title: nameOf(words.shelf.yarn) },

@@ -29,12 +29,12 @@ export function Device() {
   }, [out])
   return (
     <>
-      <main id="main" class="device" tabIndex={-1}>
+      <main id="main" class={out || now.page === 'hand' ? 'device' : 'page-loomside'} tabIndex={-1}>
         {out ? (
           <PairPage code={now.page === 'pair' ? now.code : ''} wasIn={line.value === 'refused' && hand.value !== null} />
         ) : (
           <>
-            <Gone />
+            {now.page === 'hand' && <Gone />}
             <MishapNotice />
             {now.page === 'loom' ? <LoomsidePage id={now.id} home={<Home />} /> : <HandPage />}
           </>
@@ -45,7 +45,8 @@ export function Device() {
   )
 }
 
-// Gone says that the computer is away, and that the page does not come anew without it.
+// Gone says that the computer is away, and that the page does not come anew without it; at
+// a warp that page says so.
 function Gone() {
   return (
     <div role="status">

@@ -3,7 +3,7 @@ import { ask } from '../ask'
 import { heard } from '../heard'
 
 // Held is a warp in hand, and nothing of it but what the list says.
-export type Held = { id: number; name: string; stage: string; begun: boolean; next?: string; progress?: { done: number; of: number } }
+export type Held = { id: number; name: string; stage: string; next?: string; progress?: { done: number; of: number } }
 
 export type Hand = { device: string; warps: Held[] }
 

@@ -21,7 +21,7 @@ export function HandPage() {
       </ul>
       <p class="buttons device-tools">
         <button type="button" class="plain" aria-pressed={evening.value} onClick={turnEvening}>
-          {w.evening}
+          {words.loomside.evening}
         </button>
         <AwakeButton />
       </p>
@@ -32,24 +32,20 @@ export function HandPage() {
 }
 
 function One({ warp }: { warp: Held }) {
-  const { id, name, stage, begun, next, progress } = warp
+  const { id, name, stage, next, progress } = warp
   return (
     <li>
-      {begun ? (
-        <a
-          class="held-name"
-          href={`/loomside/${id}`}
-          onClick={(event) => {
-            event.preventDefault()
-            goTo({ page: 'loom', id })
-          }}
-        >
-          {name}
-        </a>
-      ) : (
-        <span class="held-name">{name}</span>
-      )}
-      <p class="soft">{begun ? (next ?? stage) : w.notBegun}</p>
+      <a
+        class="held-name"
+        href={`/loomside/${id}`}
+        onClick={(event) => {
+          event.preventDefault()
+          goTo({ page: 'loom', id })
+        }}
+      >
+        {name}
+      </a>
+      <p class="soft">{next ?? stage}</p>
       {progress && progress.of > 0 && <progress value={progress.done} max={progress.of} aria-label={words.progressOf(name)} />}
     </li>
   )

@@ -19,7 +19,11 @@ export function WarpPage({ stage }: { stage: Stage }) {
   const Stage = shown[stage]
   return (
     <Framed kind="warp" under={<Stages stage={stage} />} onward={<Onward stage={stage} />}>
-      {doc.value?.started && <p class="aside">{words.warp.startedNote}</p>}
+      {doc.value?.started && (
+        <p class="aside">
+          {words.warp.startedNote} <Link to={{ page: 'loomside', id: doc.value.id }}>{words.loomside.open}</Link>
+        </p>
+      )}
       <Amend />
       <Stage />
     </Framed>

@@ -8,6 +8,7 @@ import { beside } from './en_beside'
 import { document_ } from './en_document'
 import { draft } from './en_draft'
 import { guide } from './en_guide'
+import { loomside } from './en_loomside'
 import { new_ } from './en_new'
 import { shelf } from './en_shelf'
 import { table } from './en_table'
@@ -23,6 +24,7 @@ export const english = {
   shelf,
   draft,
   guide,
+  loomside,
   new_,
   table,
   taking,

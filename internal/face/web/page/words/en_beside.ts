@@ -46,7 +46,7 @@ export const beside = {
   meansHead: 'What this means in a shared network',
   means: [
     'What goes between sley and the phone is not sealed: whoever is in the same network, and means to, can read it, and could use what the phone proves itself by. No password and nothing of money goes there, only the weaving.',
-    'A paired device sees the warps in hand and can say what was done on them. It sees no other warp, no yarns, drafts or records, and changes no plan.',
+    'A paired device sees the warps in hand and can say what was done on them. It begins the work on a warp and says what really stands on the loom. It sees no other warp, no yarns, drafts or records, and changes nothing else.',
     'Use it at home or in a studio whose network is yours. In a café, a hotel or a school leave it off, and turn it off when you are away.',
     'A device that was lost is let in no more by one press here.',
   ] as readonly string[],
@@ -64,9 +64,7 @@ export const beside = {
   outSays: 'It was taken out at the computer, or what it was let in by is gone. What you did here and is not sent yet stays here; pair it anew to go on.',
   hand: 'Warps in hand',
   handNone: 'No warp is in hand. Begin one at the computer.',
-  notBegun: 'Work on it begins at the computer: there the plan is kept as it is.',
   toHand: 'Warps in hand',
-  evening: 'Evening colours',
   awake: 'Kept awake',
   asleep: 'May go dark',
   awakeSays: 'A silent film of nothing plays behind the page, so that the screen stays on; some devices turn it off all the same, and then their own setting helps.',
