@@ -90,9 +90,49 @@ func TestADeviceSeesWarpsInHandAlone(t *testing.T) {
 			}
 		}
 	}
+	for what, event := range map[string]string{"of a yarn": b.someEvent(yarn, "stock"), "of what is finished": b.someEvent(finished, "log"), "of nothing": "nothing-of-it"} {
+		got := d.ask("POST", "/api/events/"+event+"/cancel", object{"window": "w"})
+		if got.status != 404 || got.body != none.body {
+			t.Errorf("an event %s: %d %s", what, got.status, got.body)
+		}
+	}
 	hand := d.ask("GET", "/api/hand?stage=finished&removed=true", nil)
 	if strings.Contains(hand.body, "Galley towels") || strings.Contains(hand.body, fmt.Sprintf(`"id":%d,`, finished)) {
 		t.Errorf("in hand: %s", hand.body)
+	}
+}
+
+// someEvent is the first event of a document in a topic.
+func (r *real) someEvent(id int, topic string) string {
+	r.t.Helper()
+	var all []struct{ ID string }
+	if status := r.ask("GET", "/api/documents/"+itoa(id)+"/events?topic="+topic, nil, &all); status != 200 || len(all) == 0 {
+		r.t.Fatalf("no event: %d", status)
+	}
+	return all[0].ID
+}
+
+// What a device is told of a warp as a document is what it has to say when it amends it:
+// nothing of the plan.
+func TestADeviceIsToldNothingOfThePlan(t *testing.T) {
+	b := newBesides(t)
+	d, _ := b.pair("phone")
+	id, version := b.warpNamed("Galley towels")
+	at := "/api/documents/" + itoa(id)
+	if got, want := d.ask("GET", at, nil), fmt.Sprintf(`{"id":%d,"name":"Galley towels","version":%d,"started":false}`, id, version); got.body != want {
+		t.Errorf("told %s, want %s", got.body, want)
+	}
+	if got := d.ask("POST", at+"/start", object{"base": version, "window": "w"}); got.status != 200 {
+		t.Fatalf("work begins: %d %s", got.status, got.body)
+	}
+	if got := d.ask("POST", at+"/amend", object{"base": version, "window": "w", "set": []object{{"path": "ends", "value": 480}}}); got.status != 200 {
+		t.Errorf("amended: %d %s", got.status, got.body)
+	}
+	for _, path := range []string{"name", "../name", "warp.sett", "loom.shafts"} {
+		got := d.ask("POST", at+"/amend", object{"base": version + 1, "window": "w", "set": []object{{"path": path, "value": "1"}}})
+		if got.status != 422 {
+			t.Errorf("amended %s: %d %s", path, got.status, got.body)
+		}
 	}
 }
 

@@ -89,12 +89,37 @@ func TestAPhoneBesideTheLoom(t *testing.T) {
 
 	phone.Click("Galley towels")
 	phone.Wait("location.pathname.startsWith('/loomside/') && document.querySelector('h1')?.innerText === 'Galley towels'")
+	phone.EachLook(t, "device-loom")
 	phone.Reload()
 	phone.Wait("document.querySelector('h1')?.innerText === 'Galley towels'")
+	id, _ := r.warpNamed("Galley towels")
+	openStep(phone, "Weave")
+	presses(phone, " ", 3)
+	sent(phone)
+	if woven := r.loomside(id).Woven; woven != 3 {
+		t.Errorf("%d picks are woven, not 3", woven)
+	}
 
+	// What is done while the computer is away is kept, and caught up once.
+	r.server.TurnBesideOff()
+	presses(phone, " ", 2)
+	phone.Says("2 entries are kept here")
+	phone.Says("Do not load this page anew")
+	if woven := r.loomside(id).Woven; woven != 3 {
+		t.Errorf("%d picks are woven while it is away", woven)
+	}
+	if _, err := r.server.TurnBesideOn(t.Context()); err != nil {
+		t.Fatal(err)
+	}
+	sent(phone)
+	if woven := r.loomside(id).Woven; woven != 5 {
+		t.Errorf("%d picks are woven, not 5", woven)
+	}
+	phone.Click("Warps in hand")
+	phone.Says("This device is called loom room.")
 	r.server.TurnBesideOff()
 	phone.Says("The computer is not answering")
-	phone.Says("Do not load this page anew")
+	phone.EachLook(t, "device-away")
 	if _, err := r.server.TurnBesideOn(t.Context()); err != nil {
 		t.Fatal(err)
 	}
