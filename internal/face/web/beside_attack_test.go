@@ -348,6 +348,10 @@ func TestBesideHeaders(t *testing.T) {
 			t.Errorf("the cookie %q lacks %s", cookie, want)
 		}
 	}
+	value, _, _ := strings.Cut(cookie, ";")
+	if again := (device{b, value}).ask("GET", "/api/hand", nil).head.Get("Set-Cookie"); again != cookie {
+		t.Errorf("used again the cookie is %q, and was %q", again, cookie)
+	}
 	if strings.Contains(cookie, "Secure") {
 		t.Errorf("over plain http %q is never sent back", cookie)
 	}

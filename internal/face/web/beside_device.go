@@ -29,12 +29,18 @@ func (s *Server) pairedNow(w http.ResponseWriter, r *http.Request) {
 	p, list, err := s.Book.Pair(r.Context(), in.Code, in.Name)
 	if err == nil && !list.Failed() {
 		s.beside.tries.forget(from)
-		http.SetCookie(w, &http.Cookie{
-			Name: deviceCookie(l), Value: p.Token, Path: "/", HttpOnly: true, SameSite: http.SameSiteStrictMode,
-			MaxAge: int(cookieLasts / time.Second),
-		})
+		putCookie(w, l, p.Token)
 	}
 	s.listed(w, r, map[string]string{"id": p.Device.ID, "name": p.Device.Name}, list, err)
+}
+
+// putCookie puts a token into a cookie that no script reads and that goes with no request
+// of another page.
+func putCookie(w http.ResponseWriter, l *listening, token string) {
+	http.SetCookie(w, &http.Cookie{
+		Name: deviceCookie(l), Value: token, Path: "/", HttpOnly: true, SameSite: http.SameSiteStrictMode,
+		MaxAge: int(cookieLasts / time.Second),
+	})
 }
 
 type (
@@ -55,10 +61,13 @@ type (
 // mostHeld is how many warps in hand are listed.
 const mostHeld = 200
 
-// hand lists the warps in hand.
+// hand lists the warps in hand. A device asks for it each time it is used: its cookie lasts
+// from then on.
 func (s *Server) hand(w http.ResponseWriter, r *http.Request) {
+	from := r.Context().Value(deviceKey{}).(asking)
+	putCookie(w, r.Context().Value(listeningKey{}).(*listening), from.token)
 	cards, _, err := s.Book.List(r.Context(), record.Query{Kind: record.Warp, Stage: record.InHand, Most: mostHeld})
-	out := handJSON{Device: r.Context().Value(deviceKey{}).(record.Device).Name, Warps: []heldJSON{}}
+	out := handJSON{Device: from.Name, Warps: []heldJSON{}}
 	for _, c := range cards {
 		one := heldJSON{ID: c.ID, Name: c.Name, Stage: present.StageOf(c.Facts.Stage)}
 		one.Next, _ = present.NextOf(c)
@@ -96,7 +105,7 @@ func (s *Server) held(w http.ResponseWriter, r *http.Request) {
 // deviceStream tells a device of changes of warps: of those in hand which it was, of others
 // only that the list may be another. It ends when the device is revoked.
 func (s *Server) deviceStream(w http.ResponseWriter, r *http.Request) {
-	device := r.Context().Value(deviceKey{}).(record.Device)
+	device := r.Context().Value(deviceKey{}).(asking)
 	s.follow(w, r, func(c app.Changed) (_ app.Changed, tell, goOn bool) {
 		switch {
 		case c.Kind == record.Warp:

@@ -93,6 +93,11 @@ func (s *Server) deviceHandler(l *listening, d deviceRoute) http.Handler {
 type (
 	listeningKey struct{}
 	deviceKey    struct{}
+	// asking is the device that a request comes from, with what it proves itself by.
+	asking struct {
+		record.Device
+		token string
+	}
 )
 
 // deviceCookie differs by port, as that of the page.
@@ -102,20 +107,20 @@ func deviceCookie(l *listening) string { return "sley-beside-" + l.port }
 const mostCookies = 3
 
 // deviceOf is the device that a request comes from; it answers itself where that is none.
-func (s *Server) deviceOf(w http.ResponseWriter, r *http.Request) (record.Device, bool) {
+func (s *Server) deviceOf(w http.ResponseWriter, r *http.Request) (asking, bool) {
 	all := r.CookiesNamed(deviceCookie(r.Context().Value(listeningKey{}).(*listening)))
 	for _, c := range all[:min(len(all), mostCookies)] {
 		d, known, err := s.Book.DeviceOf(r.Context(), c.Value)
 		if err != nil {
 			s.fail(w, r, err)
-			return d, false
+			return asking{}, false
 		}
 		if known {
-			return d, true
+			return asking{d, c.Value}, true
 		}
 	}
 	refuse(w, http.StatusUnauthorized, "request.device")
-	return record.Device{}, false
+	return asking{}, false
 }
 
 // inHand says whether what a request is of may be seen beside the loom; it answers itself
