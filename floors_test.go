@@ -36,12 +36,13 @@ var house = []row{
 			"internal/engine/cloth", "internal/engine/explore", "internal/engine/tieup",
 			"internal/engine/fault", "internal/engine/learn", "internal/engine/draw",
 			"internal/engine/strokes", "internal/engine/review", "internal/engine/loomside",
+			"internal/engine/content", "internal/engine/finishing",
 		},
 		beside: allowed,
 	},
 	{
 		packages: []string{
-			"internal/edge/planfile", "internal/edge/wif", "internal/edge/book",
+			"internal/edge/planfile", "internal/edge/wif", "internal/edge/book", "internal/edge/photo",
 			"internal/edge/render/svg", "internal/edge/render/pdf", "internal/edge/render/png",
 		},
 		beside: "a file format must not depend on the book, nor on another format",
@@ -88,10 +89,13 @@ var bars = []bar{
 		reason: "a face asks app, which hands it the results: so the command line, the page and the paper cannot disagree",
 	},
 	{
-		from:   []string{"internal/face/present"},
-		to:     []string{"internal/engine", "internal/edge"},
-		but:    []string{"internal/engine/reckon", "internal/engine/structure", "internal/engine/review", "internal/engine/loomside"},
-		reason: "present words what app hands it; of the engines it knows the reckoning, the structure, the review and the steps at the loom, because it words their nodes and findings",
+		from: []string{"internal/face/present"},
+		to:   []string{"internal/engine", "internal/edge"},
+		but: []string{
+			"internal/engine/reckon", "internal/engine/structure", "internal/engine/review",
+			"internal/engine/loomside", "internal/engine/tieup", "internal/engine/content", "internal/engine/finishing",
+		},
+		reason: "present words what app hands it; of the engines it knows the reckoning, the structure, the review, the steps at the loom, the tie-up, the content and the finishing, because it words their nodes, findings and steps",
 	},
 	{
 		from:   []string{"cmd/sley"},
@@ -111,8 +115,8 @@ var bars = []bar{
 	{
 		from:   []string{"internal/face/sheet"},
 		to:     []string{"internal/engine", "internal/edge"},
-		but:    []string{"internal/engine/reckon", "internal/engine/draw", "internal/engine/dress"},
-		reason: "a sheet lays out what app reckoned: it reads the nodes, draws scenes, and boards as dress says them; app alone makes files of them",
+		but:    []string{"internal/engine/reckon", "internal/engine/draw", "internal/engine/dress", "internal/engine/tieup"},
+		reason: "a sheet lays out what app reckoned: it reads the nodes, draws scenes, boards as dress says them, and feet as tieup does; app alone makes files of them",
 	},
 	{
 		from:   []string{"internal", "cmd", "tools", "examples"},
@@ -147,7 +151,7 @@ var modules = []module{
 	{"github.com/spf13/cobra", []string{"internal/face/cli"}, "commands, their help and completion"},
 	{"github.com/pelletier/go-toml/v2", []string{"internal/edge/planfile"}, "the plan file is TOML, read strictly"},
 	{"codeberg.org/go-pdf/fpdf", []string{"internal/edge/render/pdf"}, "it panics on letters it does not know: behind our own scene it meets none"},
-	{"golang.org/x/image", []string{"internal/engine/draw/letter", "internal/edge/render/png", "tools/contact"}, "letters are read and filled there; all others ask package letter, but a tool that lays screen pictures on sheets"},
+	{"golang.org/x/image", []string{"internal/engine/draw/letter", "internal/edge/render/png", "internal/edge/photo", "tools/contact"}, "letters are read and filled there; all others ask package letter, but what reads photographs, and a tool that lays screen pictures on sheets"},
 	{"golang.org/x/text", []string{"internal/engine/draw/letter", "internal/edge/book/words", "internal/app"}, "accents are joined and taken apart where letters are chosen and where words are searched for; lists are in the order of names"},
 	{"modernc.org/sqlite", []string{"internal/edge/book"}, "the book is one SQLite file, without C"},
 	{"github.com/klauspost/compress", []string{"internal/edge/book"}, "versions are pressed against one another"},

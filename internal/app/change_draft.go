@@ -43,6 +43,9 @@ type unchanged struct {
 	error
 }
 
+// Unwrap gives why.
+func (u *unchanged) Unwrap() error { return u.error }
+
 func (u *unchanged) code() string {
 	switch {
 	case u.usage == "":
@@ -75,7 +78,8 @@ func changeList() string { return strings.Join(changeNames(), ", ") }
 
 // Rework makes changes of a draft on the shelf, one after another, each by its name or as
 // name=value, as one new version that can be undone. Trouble: NotFound where e is of no
-// draft. Problems, at changes[i]: change.unknown, change.value, change.large, change.tied.
+// draft. Problems, at changes[i]: change.unknown, change.value, change.large, change.tied,
+// feet.ring, feet.twice, feet.many, feet.none.
 func (s *Studio) Rework(ctx context.Context, e Edit, names []string) (Saved, error) {
 	d, err := s.document(ctx, e.ID)
 	if err == nil && d.Kind != record.Draft {
@@ -118,6 +122,10 @@ func notMade(i int, err error) *problem.List {
 		return unread("wif", err)
 	}
 	args := problem.Args{"usage": why.usage, "valid": changeNames(), "near": near.To(why.read, changeNames())}
-	list.Fail(why.code(), fmt.Sprintf("changes[%d]", i), why.read, args)
+	code := toldOf(err, args) // of feet, which have more to say
+	if code == "" {
+		code = why.code()
+	}
+	list.Fail(code, fmt.Sprintf("changes[%d]", i), why.read, args)
 	return list
 }

@@ -63,6 +63,7 @@ var changes = []Change{
 	{"picks-inserted", "3: 1 2+4", insertedPicks},
 	{"shafts-renumbered", "2 1 4 3", renumbered(true)},
 	{"treadles-renumbered", "3 1 2", renumbered(false)},
+	{forFeetName, "", forFeet},
 	{"rising", "", onLoom(loom.Rising)},
 	{"sinking", "", onLoom(loom.Sinking)},
 	{"counterbalance", "", onLoom(loom.Counterbalance)},

@@ -64,6 +64,50 @@ func TestChangesThatCannotBeMade(t *testing.T) {
 	}
 }
 
+// Treadles are ordered for the feet wherever they stand: the lifts stay what they are. A
+// last pick that is the first again is no pick twice running.
+func TestTreadlesForTheFeet(t *testing.T) {
+	for _, picks := range [][]draft.Set{{1, 2, 4, 8}, {1, 2, 4, 8, 4, 2, 1}} {
+		d := changing()
+		d.Draft.Treadling = picks
+		made, err := ChangeDraft(d, []string{forFeetName})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := made.Draft.Treadling[:4]; !slices.Equal(got, []draft.Set{1, 8, 2, 4}) {
+			t.Errorf("%v is treadled %v", picks, got)
+		}
+		if !slices.Equal(made.Draft.LiftPlan(), d.Draft.LiftPlan()) {
+			t.Errorf("%v lifts %v", picks, made.Draft.LiftPlan())
+		}
+	}
+}
+
+// What keeps feet from taking turns is told, each by its code.
+func TestFeetThatCannotTakeTurns(t *testing.T) {
+	for _, c := range []struct {
+		picks      []draft.Set
+		code, says string
+	}{
+		{[]draft.Set{1, 2, 4}, "feet.ring", "treadles 1 2 3 follow one another"},
+		{[]draft.Set{1, 2, 2, 4}, "feet.twice", "treadle 2 is pressed twice"},
+		{[]draft.Set{1, 2 | 4 | 8}, "feet.many", "pick 2 presses more than two"},
+		{[]draft.Set{0}, "feet.none", "no pick presses"},
+		{[]draft.Set{16, 1}, "feet.none", "no pick presses"},
+	} {
+		d := changing()
+		d.Draft.Treadling = c.picks
+		_, err := ChangeDraft(d, []string{forFeetName})
+		if err == nil || !strings.Contains(err.Error(), c.says) {
+			t.Errorf("%v: %v", c.picks, err)
+			continue
+		}
+		if p := notMade(0, err).All()[0]; p.Code != c.code || p.Path != "changes[0]" {
+			t.Errorf("%v: %s at %s", c.picks, p.Code, p.Path)
+		}
+	}
+}
+
 // A floating selvedge stands before the first end of the analysis, and floats are
 // drawn where they lie in the draft.
 func TestLongFloats(t *testing.T) {

@@ -14,8 +14,8 @@ import (
 )
 
 // ExportFormat is the version of the folders that this program writes and the newest it
-// reads.
-const ExportFormat = 1
+// reads. Folders of version 1 have no photographs.
+const ExportFormat = 2
 
 // The files of an exported folder.
 const (
@@ -30,6 +30,8 @@ type index struct {
 	Program   string            `json:"program"`
 	Documents []indexed         `json:"documents"`
 	Settings  map[string]string `json:"settings"`
+
+	Photographs []exportedPhoto `json:"photographs,omitempty"`
 }
 
 // indexed is a document of the folder.
@@ -210,10 +212,22 @@ type exportedFrozen struct {
 	Nodes    json.RawMessage `json:"nodes"`
 }
 
+// exportedPhoto is a photograph of the folder.
+type exportedPhoto struct {
+	Event string `json:"event"`
+	Kind  string `json:"kind"`
+	Wide  int    `json:"wide"`
+	High  int    `json:"high"`
+	File  string `json:"file"`
+}
+
 // rest writes what belongs to no single document.
 func (x *exporting) rest() error {
 	events, err := x.r.AllEvents()
 	if err != nil {
+		return err
+	}
+	if err := x.photographs(events); err != nil {
 		return err
 	}
 	told := []exportedEvent{}
@@ -243,6 +257,28 @@ func (x *exporting) rest() error {
 	}
 	return nil
 }
+
+// photographs writes those that were not taken back.
+func (x *exporting) photographs(events []record.Event) error {
+	for _, e := range record.Standing(events) {
+		if e.What != record.Pictured {
+			continue
+		}
+		p, err := x.r.Photograph(e.ID)
+		if err != nil {
+			return err
+		}
+		told := exportedPhoto{e.ID, p.Kind, p.Wide, p.High, "photographs/" + e.ID + pictureEndings[p.Kind]}
+		if err := x.write(told.File, p.Body); err != nil {
+			return err
+		}
+		x.index.Photographs = append(x.index.Photographs, told)
+	}
+	return nil
+}
+
+// pictureEndings are how the files of photographs end.
+var pictureEndings = map[string]string{"image/jpeg": ".jpg", "image/png": ".png"}
 
 func (x *exporting) json(name string, value any) error {
 	data, err := json.MarshalIndent(value, "", " ")

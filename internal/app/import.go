@@ -188,6 +188,7 @@ func (in *importing) common(w record.Reader, on record.Document, d indexed, hist
 
 // happened adds the events and the frozen plans that the book has not.
 func (in *importing) happened(w record.Writer) error {
+	added := map[string]bool{}
 	for _, e := range in.events {
 		_, err := w.Event(e.ID)
 		if err == nil {
@@ -202,7 +203,10 @@ func (in *importing) happened(w record.Writer) error {
 			return err
 		}
 		in.done.Events++
-		in.touched[event.Document] = true
+		in.touched[event.Document], added[e.ID] = true, true
+	}
+	if err := in.photographs(w, added); err != nil {
+		return err
 	}
 	for _, f := range in.frozen {
 		have, err := w.Frozen(in.ids[f.Warp])

@@ -92,6 +92,7 @@ func (in *importing) read() {
 	if whole {
 		in.readEvents(kinds)
 		in.readFrozen(kinds)
+		in.readPhotographs()
 	}
 }
 

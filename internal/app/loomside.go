@@ -59,13 +59,13 @@ const settingWay = "loomside-way"
 func (s *Studio) Loomside(ctx context.Context, id record.ID) (*Loomside, error) {
 	var out *Loomside
 	err := s.read(ctx, func(r record.Reader) (err error) {
-		out, err = loomsideOf(r, id)
+		out, err = s.loomsideOf(r, id)
 		return err
 	})
 	return out, err
 }
 
-func loomsideOf(r record.Reader, id record.ID) (*Loomside, error) {
+func (s *Studio) loomsideOf(r record.Reader, id record.ID) (*Loomside, error) {
 	d, b, err := openDocument(r, id)
 	if err != nil {
 		return nil, err
@@ -97,8 +97,7 @@ func loomsideOf(r record.Reader, id record.ID) (*Loomside, error) {
 	}
 	out.Mark = Mark(from.Text)
 	at := atLoom{r: r, b: b, events: record.Standing(events), all: events, out: out}
-	at.plan()
-	at.dress(loomside.Way(usual))
+	at.laid(s.looms.of(d.ID, d.Version, at.asked(loomside.Way(usual)), b))
 	return out, errors.Join(at.leaves(), at.weave())
 }
 
@@ -110,51 +109,42 @@ type atLoom struct {
 	out         *Loomside
 }
 
-// plan reckons the plan with the marks of its tape.
-func (a atLoom) plan() {
-	plan, list, err := a.b.adopted()
-	a.out.Problems = &problem.List{}
-	if err == nil && !list.Failed() {
-		a.out.Result = reckon.Solve(plan, reckon.Options{Tape: true})
-		list.Append(&a.out.Result.Problems)
-	}
-	if list != nil {
-		a.out.Problems = unplaced(list)
-	}
-}
-
-// chosen is what was chosen last under a path.
-func (a atLoom) chosen(path string) (record.Event, bool) {
-	var last record.Event
-	for _, e := range a.events {
-		if e.What == record.Chosen && e.Path == path {
-			last = e
-		}
-	}
-	return last, last.ID != ""
-}
-
-// dress lists the steps in the weaver's way, each with how far it is.
-func (a atLoom) dress(usual loomside.Way) {
-	asked := loomside.Asked{Way: loomside.BackToFront, Sides: map[string]loomside.Side{}}
+// asked is how the weaver wants it, by what she chose, else as the last warp was.
+func (a atLoom) asked(usual loomside.Way) loomAsked {
+	asked := loomAsked{Asked: loomside.Asked{Way: loomside.BackToFront, Sides: map[string]loomside.Side{}}, ends: map[int]int{}}
 	if usual != "" {
 		asked.Way = usual
 	}
-	if e, ok := a.chosen(ChoiceWay); ok {
-		asked.Way = loomside.Way(e.Typed)
-	}
+	a.out.Ended = map[int]string{}
 	for _, e := range a.events {
-		if step, ok := strings.CutPrefix(e.Path, choiceSide); ok && e.What == record.Chosen {
+		if e.What != record.Chosen {
+			continue
+		}
+		if e.Path == ChoiceWay {
+			asked.Way = loomside.Way(e.Typed)
+		}
+		if step, ok := strings.CutPrefix(e.Path, choiceSide); ok {
 			asked.Sides[step] = loomside.Side(e.Typed)
+		}
+		if k, ok := strings.CutPrefix(e.Path, choiceEnd); ok {
+			n, _ := strconv.Atoi(k)
+			asked.ends[n], a.out.Ended[n] = e.Place, e.ID
 		}
 	}
 	a.out.Way = asked.Way
-	if a.out.Result == nil {
-		return
+	return asked
+}
+
+// laid takes over what the plan alone says, with how far each step is.
+func (a atLoom) laid(l *laidOut) {
+	out := a.out
+	out.Result, out.Problems, out.Weaving = l.result, l.problems, l.weaving
+	for _, step := range l.steps {
+		out.Steps = append(out.Steps, LoomsideStep{step, min(record.Reached(a.all, record.Dressed, step.ID), step.Total)})
 	}
-	for _, step := range loomside.Dressing(a.out.Result, asked) {
-		done := min(record.Reached(a.all, record.Dressed, step.ID), step.Total)
-		a.out.Steps = append(a.out.Steps, LoomsideStep{step, done})
+	out.Woven = record.Reached(a.all, record.Woven, "")
+	if out.Weaving != nil {
+		out.Woven = min(out.Woven, out.Weaving.Total)
 	}
 }
 
@@ -181,32 +171,18 @@ func (a atLoom) leaves() error {
 	return nil
 }
 
-// weave tells where the weaving stands, and how it will come out.
+// weave tells how it will come out.
 func (a atLoom) weave() error {
 	out := a.out
-	out.Woven = record.Reached(a.all, record.Woven, "")
-	out.Ended = map[int]string{}
-	if out.Result == nil {
+	if out.Weaving == nil {
 		return nil
 	}
-	ends := map[int]int{}
-	for _, e := range a.events {
-		if k, ok := strings.CutPrefix(e.Path, choiceEnd); ok && e.What == record.Chosen {
-			n, _ := strconv.Atoi(k)
-			ends[n], out.Ended[n] = e.Place, e.ID
-		}
-	}
-	w, ok := loomside.Weave(out.Result, ends)
-	if !ok {
-		return nil
-	}
-	out.Weaving, out.Woven = w, min(out.Woven, w.Total)
-	told, err := a.told(w)
+	told, err := a.told(out.Weaving)
 	if err != nil {
 		return err
 	}
-	f := w.Look(out.Result, told)
-	out.Forecast, out.Remedies = &f, w.Remedies(f)
+	f := out.Weaving.Look(out.Result, told)
+	out.Forecast, out.Remedies = &f, out.Weaving.Remedies(f)
 	return nil
 }
 

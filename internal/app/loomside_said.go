@@ -37,7 +37,7 @@ func (s *Studio) Reached(ctx context.Context, h Happened, to Reach) (int, *probl
 	}
 	place := 0
 	err := s.atWork(ctx, h, list, func(w record.Writer) ([]Changed, error) {
-		if err := mayReach(w, h.Document, to, list); err != nil || list.Failed() {
+		if err := s.mayReach(w, h.Document, to, list); err != nil || list.Failed() {
 			return nil, err
 		}
 		changed, err := s.happened(w, e, record.Warp, h.Window)
@@ -66,8 +66,8 @@ func (s *Studio) atWork(ctx context.Context, h Happened, list *problem.List, do 
 }
 
 // mayReach holds a place against what the step has.
-func mayReach(r record.Reader, id record.ID, to Reach, list *problem.List) error {
-	now, err := loomsideOf(r, id)
+func (s *Studio) mayReach(r record.Reader, id record.ID, to Reach, list *problem.List) error {
+	now, err := s.loomsideOf(r, id)
 	if err != nil {
 		return err
 	}
@@ -106,7 +106,7 @@ func (s *Studio) Choose(ctx context.Context, h Happened, what, value string) (*p
 	e := s.event(h, record.Progress, list)
 	e.Path, e.Typed = what, value
 	err := s.atWork(ctx, h, list, func(w record.Writer) ([]Changed, error) {
-		now, err := loomsideOf(w, h.Document)
+		now, err := s.loomsideOf(w, h.Document)
 		if err != nil {
 			return nil, err
 		}
@@ -212,7 +212,7 @@ func (s *Studio) Weighed(ctx context.Context, h Happened, name string, pick int)
 // said adds what was read or weighed at a pick; 0 is where the weaving stands.
 func (s *Studio) said(ctx context.Context, h Happened, e record.Event, pick int, list *problem.List) error {
 	return s.atWork(ctx, h, list, func(w record.Writer) ([]Changed, error) {
-		now, err := loomsideOf(w, h.Document)
+		now, err := s.loomsideOf(w, h.Document)
 		if err != nil {
 			return nil, err
 		}

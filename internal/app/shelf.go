@@ -141,7 +141,7 @@ func copyLoom(tree *planfile.Document, from *body) error {
 	return nil
 }
 
-var windingKeys = []string{"board", "pegs", "mill", "peg", "raddle", "section"}
+var windingKeys = []string{"board", "pegs", "mill", "peg", "raddle", "section", "beam-girth"}
 
 // copyDraft has a plan woven by a draft: what it said of threading and treadling goes.
 func copyDraft(tree *planfile.Document, b, from *body) {

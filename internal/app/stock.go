@@ -28,6 +28,7 @@ type Happened struct {
 	Typed    string // the amount
 	Note     string
 	Warp     record.ID // that used it; 0: none
+	Place    int       // of a log: the pick that it happened at; 0: not said
 }
 
 // Stocked writes down what happened to a yarn's stock: bought, used, measured or lost,

@@ -4,6 +4,7 @@ import (
 	"context"
 	"crypto/rand"
 	"io"
+	"sync"
 	"time"
 
 	"sley/internal/trade/record"
@@ -20,6 +21,9 @@ type Studio struct {
 	random  io.Reader // of codes and tokens
 	live    watchers
 	pairs   pairing
+	looms   looms
+
+	darkroom sync.Mutex // one photograph is developed at a time
 }
 
 // NewStudio opens a studio on a book. now is the clock, newID gives a random text of 8

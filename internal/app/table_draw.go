@@ -134,7 +134,7 @@ func (o *Drew) compare() {
 func drawnOn(t *Table, acts []TableAct) (*draft.Draft, *problem.List) {
 	d, list := t.Draft, &problem.List{}
 	for i := range acts {
-		made, found := drawnOnce(d, &acts[i], t.Names)
+		made, found := drawnOnce(d, &acts[i], t)
 		for _, p := range found.All() {
 			p.Path = actPath(i, p.Path)
 			list.Add(p)
@@ -160,10 +160,10 @@ func actPath(i int, path string) string {
 }
 
 // drawnOnce makes one act; paths of its problems begin acts[0], as those of strokes do.
-func drawnOnce(d *draft.Draft, a *TableAct, names []string) (*draft.Draft, *problem.List) {
+func drawnOnce(d *draft.Draft, a *TableAct, t *Table) (*draft.Draft, *problem.List) {
 	switch a.Do {
 	case DeedChange:
-		return changedBy(d, a)
+		return changedBy(d, a, t)
 	case DeedWeave:
 		made, list := MakeWeave(a.Weave, a.Values)
 		return laidIn(d, a, made, list)
@@ -173,17 +173,21 @@ func drawnOnce(d *draft.Draft, a *TableAct, names []string) (*draft.Draft, *prob
 	}
 	act := a.Act
 	if act.Names == nil {
-		act.Names = names
+		act.Names = t.Names
 	}
 	return strokes.Do(d, []strokes.Act{act})
 }
 
-func changedBy(d *draft.Draft, a *TableAct) (*draft.Draft, *problem.List) {
+func changedBy(d *draft.Draft, a *TableAct, t *Table) (*draft.Draft, *problem.List) {
 	name := a.Name
 	if a.Value != "" {
 		name += "=" + a.Value
 	}
-	made, err := ChangeDraft(&Drafted{Draft: d}, []string{name})
+	change := func() (*Drafted, error) { return ChangeDraft(&Drafted{Draft: d}, []string{name}) }
+	if name == forFeetName && d == t.Draft {
+		change = func() (*Drafted, error) { return onFeetOf(d, t.FillPicks) }
+	}
+	made, err := change()
 	if err != nil {
 		return nil, notMade(0, err)
 	}

@@ -107,6 +107,8 @@ func TestTableOfAPlan(t *testing.T) {
 		{laid(strokes.Threading, 0, 9), "warp.threading", "2 1"},
 		{laid(strokes.Treadling, 0, 1, strokes.Value(draft.Of(1, 3))), "draft.treadling", "(1+3 2 3 4 3 2) x fill, 1"},
 		{laid(strokes.Treadling, 0, 1, 1), "draft.treadling", "(1 2 3 4 3 2) x fill, 1"},
+		{app.TableAct{Act: strokes.Act{Do: app.DeedChange}, Name: "for-feet"}, "draft.treadling", "(1 4 2 3 2 4) x fill, 1"},
+		{app.TableAct{Act: strokes.Act{Do: app.DeedChange}, Name: "for-feet"}, "draft.treadling", "(1 4 2 3 2 4) x fill, 1"},
 		{app.TableAct{Act: strokes.Act{Do: app.DeedChange}, Name: "lift-plan"}, "draft.lift-plan", "(1+2 2+3 3+4 1+4 3+4 2+3) x fill, 1+2"},
 		{app.TableAct{Act: strokes.Act{Do: app.DeedChange}, Name: "treadles"}, "draft.treadling", "(1 2 3 4 3 2) x fill, 1"},
 	} {

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"slices"
+	"strconv"
 	"strings"
 
 	"sley/internal/trade/problem"
@@ -53,15 +54,21 @@ func stageOf(r record.Reader, d record.Document) (string, error) {
 	return stage, err
 }
 
-// Logged writes something into a warp's log: a note, a sitting of some minutes, a broken
-// end, that it is finished.
+// loggable is what is written into a log as it stands. What else a log has is entered by
+// Start, SitDown, StandUp and Photographed.
+var loggable = []string{record.Noted, record.Sat, record.Broken, record.Finished, record.Advanced}
+
+// Logged writes something into a warp's log: a note, a sitting of some minutes, an end
+// that broke (which, says the note), that the warp was wound on, that it is finished. Place is
+// the pick that it happened at; of a broken end and of winding on it is, where none is said,
+// the pick that is woven.
 func (s *Studio) Logged(ctx context.Context, h Happened, minutes int) (record.Event, *problem.List, error) {
 	list := &problem.List{}
-	e := s.event(h, record.Log, list)
+	e := s.logEvent(h, list)
 	e.Minutes = minutes
 	switch {
-	case h.What == record.Started:
-		list.Fail("event.what", "what", h.What, problem.Args{"valid": record.Log.Whats()[1:]})
+	case !slices.Contains(loggable, h.What) && slices.Contains(record.Log.Whats(), h.What):
+		list.Fail("event.what", "what", h.What, problem.Args{"valid": loggable})
 	case h.What == record.Sat && (minutes < 1 || minutes > mostMinutes):
 		list.Fail("sitting.minutes", "minutes", h.Typed, problem.Args{"most": mostMinutes})
 	case h.What == record.Noted && strings.TrimSpace(h.Note) == "":
@@ -70,11 +77,32 @@ func (s *Studio) Logged(ctx context.Context, h Happened, minutes int) (record.Ev
 	if list.Failed() {
 		return e, list, nil
 	}
-	return e, list, s.happen(ctx, e, record.Warp, h.Window)
+	return e, list, s.write(ctx, func(w record.Writer) ([]Changed, error) { return s.entered(w, &e, h.Window) })
 }
 
-// mostMinutes is how long one sitting may be: a day.
-const mostMinutes = 24 * 60
+// logEvent begins an entry of a log.
+func (s *Studio) logEvent(h Happened, list *problem.List) record.Event {
+	e := s.event(h, record.Log, list)
+	e.Place = h.Place
+	if h.Place < 0 || h.Place > mostPicks {
+		list.Fail("log.place", "place", strconv.Itoa(h.Place), problem.Args{"most": mostPicks})
+	}
+	return e
+}
+
+// entered adds an entry to a log. Where it is of the work at the fell, and does not say at
+// which pick, it is at the one that is woven.
+func (s *Studio) entered(w record.Writer, e *record.Event, window string) ([]Changed, error) {
+	atFell := []string{record.Broken, record.Advanced, record.Pictured, record.SatDown}
+	if e.Place == 0 && (slices.Contains(atFell, e.What) || e.Path != "") {
+		woven, err := wovenOf(w, e.Document)
+		if err != nil {
+			return nil, err
+		}
+		e.Place = woven
+	}
+	return s.happened(w, *e, record.Warp, window)
+}
 
 // mostPicks is how many picks a warp may have: far more than any.
 const mostPicks = 10_000_000

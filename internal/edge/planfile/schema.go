@@ -81,7 +81,7 @@ var keys = map[string][]string{
 		"reserve", "tail", "hemstitch", "repairs", "bobbin", "bobbin-end",
 	},
 	samplingTable: {"length", "cut-off", "weft"},
-	windingTable:  {"board", "pegs", "mill", "together", "bout", "peg", "tie", "raddle", "section"},
+	windingTable:  {"board", "pegs", "mill", "together", "bout", "peg", "tie", "raddle", "section", "beam-girth"},
 	loomTable: {
 		"name", "shafts", "treadles", "shed", "width", "reeds", "heddles", "waste",
 		"beam-holds", "beams",

@@ -18,6 +18,7 @@ const (
 	mostInBout   = 1000 // ends
 	leastSection = qty.Centimetre
 	leastPeg     = 2 * qty.Centimetre // of its length
+	leastBeam    = 5 * qty.Centimetre // of its girth
 )
 
 var (
@@ -25,6 +26,7 @@ var (
 	girth       = bound{most: 20 * qty.Metre}
 	pegLong     = bound{most: 50 * qty.Centimetre}
 	sectionWide = bound{most: qty.Metre}
+	beamRound   = bound{most: 5 * qty.Metre}
 	// raddles have from a space in 10 cm to twelve in an inch.
 	widestSpace   = qty.Density{Threads: qty.Int(1), Over: qty.Decimetre}
 	closestSpaces = qty.Density{Threads: qty.Int(12), Over: qty.Inch}
@@ -43,6 +45,7 @@ func (d *decoder) readWinding(n *node) {
 		Tie:        t.whole("tie", 1, mostInBout),
 		Raddle:     t.raddle("raddle"),
 		Section:    t.noShorter("section", "section.narrow", sectionWide, leastSection),
+		BeamGirth:  t.noShorter("beam-girth", "beam.small", beamRound, leastBeam),
 	}
 	t.exclude("board", "pegs")
 	t.exclude("board", "mill")

@@ -11,7 +11,7 @@ func TestWinding(t *testing.T) {
 	w := whole(t).Winding
 	for what, c := range map[string][2]any{
 		"board": {w.UsualBoard && w.HasBoard(), true}, "together": {w.Together.Is, 2}, "bout": {w.Bout.Is, 60}, "peg": {w.Peg.Is, 4 * qty.Inch},
-		"tie": {w.Tie.Is, 20}, "raddle": {w.Raddle.Typed, "2/in"}, "section": {w.Section.Is, 2 * qty.Inch},
+		"tie": {w.Tie.Is, 20}, "raddle": {w.Raddle.Typed, "2/in"}, "section": {w.Section.Is, 2 * qty.Inch}, "beam": {w.BeamGirth.Is, 60 * qty.Centimetre},
 		"pegs": {len(w.Pegs), 0}, "mill": {w.Mill.Given(), false},
 	} {
 		same(t, what, c)

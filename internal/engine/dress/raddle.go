@@ -32,11 +32,14 @@ const longestCycle = 8
 // Runs writes a list of numbers short: 42 x 12, then 1. At each place it takes
 // the repeat that covers most, the shorter of two that cover as much. What does
 // not repeat stands once.
-func Runs(list []int) []Run {
+func Runs(list []int) []Run { return RunsOf(list, longestCycle) }
+
+// RunsOf is Runs with repeats of up to so many numbers, 1 or more.
+func RunsOf(list []int, longest int) []Run {
 	var out []Run
 	for len(list) > 0 {
 		best := Run{list[:1], 1}
-		for n := 1; n <= min(longestCycle, len(list)/2); n++ {
+		for n := 1; n <= min(longest, len(list)/2); n++ {
 			r := Run{list[:n], repeats(list, n)}
 			if r.Times > 1 && n*r.Times > len(best.Cycle)*best.Times {
 				best = r

@@ -6,6 +6,7 @@ package loomside
 
 import (
 	"sley/internal/engine/dress"
+	"sley/internal/engine/tieup"
 	"sley/internal/trade/draft"
 	"sley/internal/trade/qty"
 )
@@ -70,8 +71,9 @@ type Asked struct {
 // one after another.
 type Step struct {
 	ID    string
-	Side  Side // empty where the step has none
-	Total int  // of what it counts: ends, dents, spaces, sections, treadles, things to do
+	Side  Side        // empty where the step has none
+	Total int         // of what it counts: ends, dents, spaces, sections, treadles, things to do
+	Feet  *tieup.Feet // tie-up: whether the feet can take turns; nil where they press none
 	Parts []Part
 }
 
@@ -90,12 +92,15 @@ type Part struct {
 	Passes   int      // winding: how often the cross is passed
 	Ties     int      // winding: counting ties, the last part's ends left without
 	Changes  []dress.Change
-	Spaces   []int      // spreading: ends in each space, in the order of the work
-	Number   int        // of the bout, the section, the treadle; from 1
-	Whole    bool       // a whole section
-	Tie      draft.Tie  // tie-up: what the treadle's cords do
-	Up       draft.Set  // tie-up: what is on top; first inch: what to open
-	Distance qty.Length // sections: what each end of the part is long
+	Spaces   []int       // spreading: ends in each space, in the order of the work
+	Number   int         // of the bout, the section, the treadle; from 1
+	Whole    bool        // a whole section
+	Tie      draft.Tie   // tie-up: what the treadle's cords do
+	Up       draft.Set   // tie-up: what is on top; first inch: what to open
+	Opens    tieup.Shed  // tie-up: how it opens on this loom
+	Pressed  draft.Set   // first inch: the treadles that open it; none: by hand
+	Reads    []dress.Run // first inch: neighbours up, above 0, and down, below 0, from the left
+	Distance qty.Length  // sections: what each end of the part is long
 }
 
 // OfYarn is neighbouring ends, or picks, of one yarn.

@@ -69,7 +69,9 @@ func (d dressing) step(id string) Step {
 	case Knotting:
 		s.Parts = d.knots(s.Side)
 	case TyingUp:
-		s.Parts = d.ties()
+		s.Parts, s.Feet = d.ties(), d.feet()
+	case FirstInch:
+		s.Parts = d.inch()
 	default:
 		s.Parts = things(d.things(id))
 	}
@@ -123,8 +125,9 @@ func (d dressing) ties() []Part {
 		return nil
 	}
 	var out []Part
+	opens := d.opens()
 	for i, tie := range plan.Ties() {
-		out = append(out, Part{From: i, To: i + 1, Number: i + 1, Tie: tie, Up: plan.Drafting.Ups[i]})
+		out = append(out, Part{From: i, To: i + 1, Number: i + 1, Tie: tie, Up: plan.Drafting.Ups[i], Opens: opens[i+1]})
 	}
 	return out
 }

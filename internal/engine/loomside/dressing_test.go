@@ -19,12 +19,11 @@ func idsOf(steps []Step) []string {
 func TestStepsFollowTheWay(t *testing.T) {
 	r := solved(t, p1)
 	for way, want := range map[Way][]string{
-		BackToFront: {Winding, Spreading, Beaming, Threading, Sleying, TyingFront, TyingUp},
-		FrontToBack: {Winding, Sleying, Threading, Beaming, TyingFront, TyingUp},
-		TyingOn:     {Winding, Knotting, Beaming, TyingFront},
+		BackToFront: {Winding, Spreading, Beaming, Threading, Sleying, TyingFront, TyingUp, FirstInch},
+		FrontToBack: {Winding, Sleying, Threading, Beaming, TyingFront, TyingUp, FirstInch},
+		TyingOn:     {Winding, Knotting, Beaming, TyingFront, FirstInch},
 	} {
 		got := idsOf(Dressing(r, Asked{Way: way}))
-		got = slices.DeleteFunc(got, func(id string) bool { return id == FirstInch })
 		if !slices.Equal(got, want) {
 			t.Errorf("%s: %v, want %v", way, got, want)
 		}
@@ -153,5 +152,43 @@ func TestRaddleAndSectionsOfP1(t *testing.T) {
 	}
 	if want := slices.Concat([]int{12}, slices.Repeat([]int{48}, 10), []int{13}); !slices.Equal(got, want) {
 		t.Errorf("sections %v", got)
+	}
+}
+
+// The lifts of the first inch read across are the threading: every end is where it should
+// be, and any end on another shaft reads otherwise in one of them at least.
+func TestFirstInchReadsTheThreading(t *testing.T) {
+	r := demo(t, "galley-towels")
+	times, _ := r.Threadings()
+	threading := draft.ShaftsOf(r.Plan.Warp.Threading.Runs(times))
+	s := stepOf(t, Dressing(r, Asked{}), FirstInch)
+	if len(s.Parts) != 6 || s.Parts[2].Thing != "one-repeat" || s.Parts[5].Thing != "tie-tight" {
+		t.Fatalf("%+v", s.Parts)
+	}
+	for _, wrong := range []int{-1, 0, 17, len(threading) - 1} {
+		differs := false
+		for _, p := range s.Parts[:2] {
+			at := 0
+			for _, run := range p.Reads {
+				for range run.Times {
+					for _, n := range run.Cycle {
+						for range max(n, -n) {
+							shaft := threading[at]
+							if at == wrong {
+								shaft = shaft%4 + 1
+							}
+							differs = differs || p.Up.Has(shaft) != (n > 0)
+							at++
+						}
+					}
+				}
+			}
+			if at != len(threading) {
+				t.Fatalf("%d ends read of %d", at, len(threading))
+			}
+		}
+		if differs != (wrong >= 0) {
+			t.Errorf("with end %d wrong it reads otherwise: %v", wrong, differs)
+		}
 	}
 }

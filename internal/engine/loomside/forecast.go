@@ -99,11 +99,15 @@ func (l *looking) reading(piece int) *Reading {
 	return out
 }
 
+// leastRead is how much cloth says how she beats: a tape is read to a few millimetres,
+// which of less is too much to foretell a warp by. Common practice, no source.
+const leastRead = 10 * qty.Centimetre
+
 // beat is the picks per nanometre of a piece as measured, else of the nearest piece before
-// it that was; nil where none was.
+// it that was; nil where none was over enough cloth.
 func (l *looking) beat(piece int) *qty.Rat {
 	for i := piece; i >= 0; i-- {
-		if one := l.reading(i); one != nil {
+		if one := l.reading(i); one != nil && one.Is >= leastRead {
 			b := qty.Int(int64(one.Pick - l.Pieces[i].Before)).Div(one.Is.Rat())
 			return &b
 		}

@@ -116,6 +116,16 @@ func TestBeatenLooser(t *testing.T) {
 	}
 }
 
+// An inch of cloth does not say how she beats.
+func TestALittleClothSaysLittle(t *testing.T) {
+	r := solved(t, p1)
+	w := woven(t, r, nil)
+	f := w.Look(r, Told{Pick: 25, Readings: []Reading{{25, qty.Inch * 11 / 8}}})
+	if f.Reads == nil || f.Beat != nil || len(w.Remedies(f)) > 0 || !f.OnLoom.Equal(w.Kinds[0].OnLoom) {
+		t.Errorf("%+v", f)
+	}
+}
+
 // Of a warp that is too short by half a piece one piece fewer is woven whole, and the last
 // is as long as what is left allows; the blanket's weft, weighed at half of what it needs,
 // lasts for half its picks.

@@ -51,7 +51,7 @@ func TestSleyingFillsTheDents(t *testing.T) {
 }
 
 // P1, acceptance 4: 252 full dents, 1 single and 2 floating selvedges, 255 in all. In a
-// reed of 24 in with 288 dents the first is (288 − 255) ÷ 2 = 16 whole dents in.
+// reed of 24 in with 288 dents 127 stand left of its middle: the first is 144 − 127 + 1.
 func TestDentsOfP1(t *testing.T) {
 	dents := dentsOf(t, solved(t, p1), Left)
 	full, single := 0, 0
@@ -63,7 +63,7 @@ func TestDentsOfP1(t *testing.T) {
 			single++
 		}
 	}
-	if len(dents) != 255 || full != 252 || single != 1 || dents[0].Reed != 17 || dents[254].Reed != 271 {
+	if len(dents) != 255 || full != 252 || single != 1 || dents[0].Reed != 18 || dents[254].Reed != 272 {
 		t.Errorf("%d dents, %d full, %d single, from %d to %d", len(dents), full, single, dents[0].Reed, dents[254].Reed)
 	}
 	if from := dentsOf(t, solved(t, p1), Centre)[0]; from.At != 128 {

@@ -331,7 +331,7 @@ var cases = []struct {
 	{
 		"from the reed's centre: 100 dents, 50 to each side; in a loom of 20 in the 51st dent is the first",
 		plan{loom: "reeds = [\"10 dpi\"]\nwidth = \"20 in\"\n"},
-		map[string]string{"dents.left": "50", "dents.right": "50", "dents.first": "51"},
+		map[string]string{"dents.left": "50", "dents.right": "50", "dents.first": "51", "dents.last": "150"},
 	},
 	{
 		"picks come whole by the treadling that fills: 6k + 1 from 400 up is 403, 67 repeats",

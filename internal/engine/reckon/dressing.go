@@ -17,11 +17,11 @@ const (
 	mostSpaces = 20_000
 )
 
-// reckonDressing works out the winding, the raddle and the sectional beam, each
+// reckonDressing works out the winding, the raddle, the sectional beam and the turns of the beam, each
 // where the plan says something of it. Fractions of ends are not dressed.
 func (r *run) reckonDressing() {
 	w := &r.plan.Winding
-	if r.silent || r.exact() || !w.IsWound() && !w.Raddle.Given() && !w.Section.Given() {
+	if r.silent || r.exact() || !w.IsWound() && !w.Raddle.Given() && !w.Section.Given() && !w.BeamGirth.Given() {
 		return
 	}
 	list := r.stretches()
@@ -33,6 +33,9 @@ func (r *run) reckonDressing() {
 	}
 	if w.Section.Given() {
 		r.sections(list)
+	}
+	if w.BeamGirth.Given() {
+		r.beam(list)
 	}
 	r.checkBeams()
 }

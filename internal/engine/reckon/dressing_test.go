@@ -35,6 +35,9 @@ func drawWinding(t *rapid.T) warp.Winding {
 	spaces := inches(t, 1, 6, "raddle")
 	w.Raddle = qty.Typed[qty.Density]{Is: spaces, Typed: spaces.String()}
 	w.Section = drawLength(t, 1, 4, "section")
+	if maybe(t, "beam") {
+		w.BeamGirth = drawLength(t, 10, 40, "beam's girth")
+	}
 	return w
 }
 
@@ -295,6 +298,8 @@ func TestDressingProblems(t *testing.T) {
 		{"a board too short", towel(warp.Winding{Pegs: square[:4]}), "warning winding.board-short"},
 		{"the usual board", towel(warp.Winding{UsualBoard: true}), ""},
 		{"a board too long", short, "note winding.far-over"},
+		{"a beam and no yarn", towel(warp.Winding{BeamGirth: fourInches}), "note winding.beam-yarn"},
+		{"a beam and a yarn of no known thickness", striped(warp.Winding{BeamGirth: fourInches}, "white 240, rag 240"), "note winding.beam-yarn"},
 		{"a peg and no yarn", towel(warp.Winding{Peg: fourInches}), "note winding.peg-no-yarn"},
 		{"a peg and a yarn of no known thickness", striped(warp.Winding{Peg: fourInches}, "white 240, rag 240"), "note winding.peg-yarn"},
 		{"a peg too short", striped(warp.Winding{Peg: fourInches, Together: typedInt(20)}, "rope 480"), "warning winding.peg-full"},
@@ -365,5 +370,59 @@ func TestFoundIsDressed(t *testing.T) {
 	}
 	if _, ok := dressed.Node("winding.path-length"); !ok {
 		t.Error("no path for what was found")
+	}
+}
+
+// turnByTurn lays one turn after another, each as long as the girth in the middle of its
+// layer: the slow twin of the turns of the beam.
+func turnByTurn(wound, girth, grows float64) int {
+	turns := 0
+	for at := 0.0; at < wound*(1-1e-9); turns++ {
+		at += girth + (float64(turns)+0.5)*grows
+	}
+	return turns
+}
+
+// The turns of a beam are those that are laid one by one, and the girth of the full beam
+// is what so many layers make of it.
+func TestBeamTurnsAreThoseOfEveryTurn(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		wound := drawLength(t, 20, 9000, "wound")
+		stripes := rapid.SampledFrom([]string{"cotton 480", "white 480", "cotton 240, white 240", "rope 480"}).Draw(t, "yarns")
+		plan := striped(warp.Winding{BeamGirth: drawLength(t, 4, 60, "girth")}, stripes)
+		plan.Warp.Wound = wound
+		r := Reckon(plan, Options{Workings: true})
+		at := map[string]float64{}
+		for _, id := range []string{"warp.wound", "beam.girth", "beam.grows", "beam.turns", "beam.full"} {
+			n, ok := r.Node(id)
+			if !ok {
+				t.Fatalf("there is no %s", id)
+			}
+			at[id] = n.Is.Float()
+		}
+		turns := turnByTurn(at["warp.wound"], at["beam.girth"], at["beam.grows"])
+		if at["beam.turns"] != float64(turns) {
+			t.Fatalf("%v turns, %d laid one by one", at["beam.turns"], turns)
+		}
+		if full := at["beam.girth"] + float64(turns)*at["beam.grows"]; full < at["beam.full"]*(1-1e-9) || full-at["beam.full"] > at["beam.grows"]*(1+1e-9) {
+			t.Fatalf("full it is %v round, want %v", full, at["beam.full"])
+		}
+	})
+}
+
+// By hand: 8/2 cotton has 52.17 diameters in an inch, so a layer is 0.01917 in thick and
+// the girth of 24 in grows by 0.12044 in a turn; 5 1/2 yd are 8.25 turns of the bare beam,
+// of which the layers save little: 198 = 24 n + 0.06022 n² at n = 8.08, nine turns begun.
+func TestBeamTurnsByHand(t *testing.T) {
+	plan := striped(warp.Winding{BeamGirth: qty.Typed[qty.Length]{Is: 24 * qty.Inch, Typed: "24 in"}}, "cotton 480")
+	plan.Warp.Wound = qty.Typed[qty.Length]{Is: 198 * qty.Inch, Typed: "5 1/2 yd"}
+	r := Reckon(plan, Options{Workings: true})
+	turns, _ := r.Node("beam.turns")
+	grows, _ := r.Node("beam.grows")
+	if in := grows.Is.Div(qty.Inch.Rat()).Float(); !turns.Is.Equal(qty.Int(9)) || in < 0.1204 || in > 0.1205 {
+		t.Errorf("%s turns, growing by %v in", turns.Is, in)
+	}
+	if _, ok := Reckon(striped(warp.Winding{}, "cotton 480"), Options{}).Node("beam.turns"); ok {
+		t.Error("there are turns of a beam that nothing is said of")
 	}
 }

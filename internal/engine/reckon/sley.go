@@ -322,19 +322,19 @@ func (r *run) dentsOf(o sett.Order, n qty.Rat, last bool) term {
 }
 
 // centre gives the dents on each side of the reed's centre and, where the width
-// of the reed or of the loom is known, the first dent used, counted from the left
-// end of the reed.
+// of the reed or of the loom is known, the first and the last dent used, counted from
+// the left end of the reed: as many stand on each side of its middle as was said.
 func (r *run) centre() {
-	half := r.whole(r.div(Dents, r.cloth.allDents, r.plain(number(2))), qty.Down)
-	r.put("dents.left", half, warp.Unsaid, About{})
+	half := r.put("dents.left", r.whole(r.div(Dents, r.cloth.allDents, r.plain(number(2))), qty.Down), warp.Unsaid, About{})
 	r.put("dents.right", r.sub(r.cloth.allDents, half), warp.Unsaid, About{})
 	w, ok := r.reedWidth()
 	if !ok {
 		return
 	}
 	in := r.put("dents.in-reed", r.whole(r.mul(Dents, w, r.cloth.dents), qty.Down), warp.Unsaid, About{Reed: r.out.Reeds[r.out.Sleying[0].Reed].Name})
-	left := r.whole(r.div(Dents, r.sub(in, r.cloth.allDents), r.plain(number(2))), qty.Down)
-	r.put("dents.first", r.add(left, r.plain(count(1, Dents))), warp.Unsaid, About{})
+	one, middle := r.plain(count(1, Dents)), r.whole(r.div(Dents, in, r.plain(number(2))), qty.Down)
+	first := r.put("dents.first", r.add(r.sub(middle, half), one), warp.Unsaid, About{})
+	r.put("dents.last", r.sub(r.add(first, r.cloth.allDents), one), warp.Unsaid, About{})
 }
 
 // reedWidth is the reed's own width, or the width of the loom it is cut for.

@@ -6,6 +6,7 @@ import (
 
 	"sley/internal/engine/defaults"
 	"sley/internal/engine/structure"
+	"sley/internal/engine/tieup"
 	"sley/internal/trade/draft"
 	"sley/internal/trade/loom"
 	"sley/internal/trade/problem"
@@ -85,6 +86,7 @@ func (r *run) checkDraft() {
 	if r.silent || !ok {
 		return
 	}
+	r.checkFeet(d)
 	list := d.Check()
 	emptyShed := func(p problem.Problem) bool { return p.Code == "draft.none-up" || p.Code == "draft.all-up" }
 	if all := list.All(); !list.Failed() && !slices.ContainsFunc(all, emptyShed) {
@@ -96,6 +98,16 @@ func (r *run) checkDraft() {
 			p.Severity = problem.Warning // the numbers stand; the cloth will not
 		}
 		r.out.Problems.Add(p)
+	}
+}
+
+// checkFeet says when the loom has fewer treadles than the draft has lifts, unless its
+// treadling gets along with them by pressing two at a time.
+func (r *run) checkFeet(d *draft.Draft) {
+	l := &r.plan.Loom
+	lifts, needed := tieup.TwoFooted(d, l.Treadles)
+	if needed && (!d.Treadled() || d.Treadles > l.Treadles) {
+		r.tell("loom.two-footed", "loom.treadles", itoa(l.Treadles), problem.Args{"treadles": l.Treadles, "lifts": lifts})
 	}
 }
 

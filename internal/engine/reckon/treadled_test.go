@@ -50,7 +50,10 @@ func TestDraftsOfAPlan(t *testing.T) {
 		want                         []string
 	}{
 		{"an ordinary twill: from which side to start", "(1 2 3 4) x fill", twillTies + `treadling = "1 2 3 4"`, `shafts = 4` + "\n" + `treadles = 6` + "\n" + `shed = "countermarch"`, []string{"edges.start at draft"}},
-		{"more treadles than the loom has", "(1 2 3 4) x fill", twillTies + `treadling = "1 2 3 4"`, "treadles = 2", []string{"edges.start at draft", "loom.treadles at draft.tie-up"}},
+		{"more treadles than the loom has", "(1 2 3 4) x fill", twillTies + `treadling = "1 2 3 4"`, "treadles = 2", []string{"edges.start at draft", "loom.treadles at draft.tie-up", "loom.two-footed at loom.treadles"}},
+		{"two feet on the treadles that there are", "(1 2) x fill", `tie-up = ["1", "2 3"]` + "\n" + `treadling = "1 2 1+2"`, "shafts = 3\ntreadles = 2", []string{"draft.all-up at draft.treadling"}},
+		{"lifts for a loom with few treadles", "(1 2 3 4) x fill", `lift-plan = "1+2 2+3 3+4 1+4"`, "treadles = 3", []string{"edges.start at draft", "loom.two-footed at loom.treadles"}},
+		{"lifts of a table loom", "(1 2 3 4) x fill", `lift-plan = "1+2 2+3 3+4 1+4"`, "treadles = 3\nshed = \"table\"", []string{"edges.start at draft"}},
 		{"a shaft beyond the loom's, in the tie-up", "(1 2) x fill", `tie-up = ["1", "2 5"]` + "\n" + `treadling = "1 2"`, "shafts = 4", []string{"loom.shafts at draft"}},
 		{"a pick that lifts nothing that is threaded", "(1 2) x fill", `lift-plan = "1 2 3"`, "", []string{"draft.none-up at draft.lift-plan"}},
 		{"two feet against one another", "(1 2 3 4) x fill", twillTies + `treadling = "1+2 3 4 1"`, `shed = "countermarch"`, []string{"draft.locked at draft.treadling"}},

@@ -52,7 +52,7 @@ func addTasks(w World) []task {
 		},
 		{
 			use: "loom NAME [KEY=VALUE...]", least: 1, most: -1, short: "Put a loom into the book, by the keys of [loom] in a plan file",
-			long:    "\nwinding.board, winding.pegs, winding.mill, winding.peg, winding.raddle and\nwinding.section are of what its warps are wound on.",
+			long:    "\nwinding.board, winding.pegs, winding.mill, winding.peg, winding.raddle,\nwinding.section and winding.beam-girth are of what its warps are wound on.",
 			example: "  sley book add loom \"jack loom\" shafts=4 treadles=6 width=\"90 cm\" shed=rising", run: addNamed(record.Loom, (*app.Studio).AddLoom),
 		},
 	}

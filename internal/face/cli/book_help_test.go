@@ -12,6 +12,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"sley/internal/edge/photo/taken"
 	"sley/internal/trade/record"
 )
 
@@ -45,6 +46,9 @@ func TestExamplesOfBookCommandsRun(t *testing.T) {
 			inDemo(t, name != "new")
 			if name == "revoke" || name == "name-device" {
 				paired(t, "kitchen tablet")
+			}
+			if err := os.WriteFile("fell.jpg", taken.JPEG(40, 30, 6), 0o644); err != nil {
+				t.Fatal(err)
 			}
 			for _, line := range slices.Concat(before[name], strings.Split(cmd.Example, "\n")) {
 				line, _, _ = strings.Cut(strings.TrimSpace(line), " > ")

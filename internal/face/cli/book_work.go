@@ -14,7 +14,7 @@ import (
 
 // workTasks are about the work on a warp.
 func workTasks(w World) []task {
-	var note, state string
+	var state string
 	warp := places(w.name(record.Warp))
 	return []task{
 		{
@@ -25,21 +25,6 @@ func workTasks(w World) []task {
 		{
 			use: "amend WARP KEY=VALUE...", least: 2, most: -1, short: "Say what stands on the loom where it is not as planned, by the keys of [built]",
 			example: "  sley book amend \"Galley towels\" ends=480", complete: warp, run: runAmend,
-		},
-		{
-			use: "log WARP [note TEXT|sitting MINUTES|broken|finished]", least: 1, most: -1, short: "Show the log of a warp, or write into it",
-			long:    " --note adds a word to\nany entry.",
-			example: "  sley book log \"Galley towels\"\n  sley book log \"Galley towels\" note \"end 212 crossed behind the reed\"\n  sley book log \"Galley towels\" sitting 45",
-			flags:   func(c *cobra.Command) { c.Flags().StringVar(&note, "note", "", "what is to be remembered of it") },
-			complete: places(w.name(record.Warp), fixed([]string{
-				record.Noted, record.Sat, record.Broken, record.Finished,
-			})),
-			run: func(ctx context.Context, d desk, args []string) error {
-				if len(args) == 1 {
-					return runLog(ctx, d, args[0])
-				}
-				return d.logged(ctx, args, note)
-			},
 		},
 		{
 			use: "woven WARP PICK", least: 2, most: 2, short: "Say how far a warp is woven, by the number of the last pick from its start",
@@ -101,36 +86,6 @@ func runAmend(ctx context.Context, d desk, args []string) error {
 			return err
 		}
 		return d.saved(ctx, o.Studio, record.Warp, card.Version, done)
-	})
-}
-
-// runLog shows everything that was entered of a warp.
-func runLog(ctx context.Context, d desk, name string) error {
-	return d.lookAt(ctx, record.Warp, name, func(o *app.OpenBook, card app.Card) error {
-		var all []record.Event
-		for _, topic := range []record.Topic{record.Log, record.Progress, record.Measurement} {
-			events, err := o.Events(ctx, card.ID, topic)
-			if err != nil {
-				return err
-			}
-			all = append(all, events...)
-		}
-		return d.say(present.LogText(card, all), present.EventsJSONOf(card.ID, all, nil))
-	})
-}
-
-func (d desk) logged(ctx context.Context, args []string, note string) error {
-	return d.onDocument(ctx, "warp", args[0], func(o *app.OpenBook, card app.Card) error {
-		h := app.Happened{Document: card.ID, Window: present.CommandLine, What: args[1], Note: note}
-		minutes, rest := 0, strings.Join(args[2:], " ")
-		if h.What == record.Sat {
-			h.Typed = rest
-			minutes, _ = strconv.Atoi(rest) // 0 is refused, with what was typed
-		} else {
-			h.Note = strings.Trim(rest+"\n"+note, "\n")
-		}
-		e, list, err := o.Logged(ctx, h, minutes)
-		return d.entered(e, list, err)
 	})
 }
 

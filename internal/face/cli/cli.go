@@ -131,6 +131,6 @@ book.
 	must(root.RegisterFlagCompletionFunc("book", bookFiles))
 	root.Flags().BoolVar(&opts.Beside, "beside", false, "listen on the local network for paired phones and tablets, until sley stops (docs/beside.md)")
 	root.Flags().BoolVar(&opts.NoBrowser, "no-browser", false, "only print the address of the page")
-	root.AddCommand(newReckon(w), newSheet(w), newDraft(w), newYarn(w), newSett(w), newReed(w), newBook(w))
+	root.AddCommand(newReckon(w), newSheet(w), newLabel(w), newFinish(w), newDraft(w), newYarn(w), newSett(w), newReed(w), newBook(w))
 	return root
 }

@@ -33,8 +33,8 @@ func newSheet(w World) *cobra.Command {
 		Short: "Print the sheets of a plan for use at the loom",
 		Long: `Print the sheets of a plan file (docs/sheets.md) for A4 or Letter; a PLAN of - is
 read from the standard input, book:NAME from the book: of a warp on the loom as its
-plan was when work began, with what was amended since. Without --pages every sheet that the plan has
-something for is made.
+plan was when work began, with what was amended since, and with what was measured.
+Without --pages every sheet that the plan has something for is made.
 
 The ending of FILE says what is written: .pdf is one file of all pages; .svg and
 .png are a file for each page, FILE-1.png and on, or FILE.png where there is only
@@ -86,7 +86,7 @@ func runSheet(w World, name string, opts SheetOptions) error {
 	if result == nil || list.Failed() {
 		return verdict(w, list, ReckonOptions{})
 	}
-	wanted.Mark = app.Mark(from.Text)
+	wanted.Mark, wanted.Record = app.Mark(from.Text), from.came
 	pages, err := sheet.Make(result, units, wanted)
 	if err != nil {
 		return stop{code: exitUsage, err: err}

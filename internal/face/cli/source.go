@@ -17,7 +17,8 @@ const inBook = "book:"
 type source struct {
 	app.Source
 	warned *problem.List
-	called string // what the book calls it; empty: it is from a file
+	called string      // what the book calls it; empty: it is from a file
+	came   *app.Record // of a warp of the book
 }
 
 // source reads what a command names: a file, the standard input, or what the book has
@@ -58,7 +59,11 @@ func (w World) sourceInBook(ctx context.Context, name string, kind record.Kind) 
 // sourceIn gives a warp or a draft of the book as a file would have it.
 func sourceIn(ctx context.Context, s *app.Studio, card app.Card) (source, error) {
 	from, warned, err := s.DraftSource(ctx, card.ID)
-	return source{from, warned, card.Name}, err
+	out := source{Source: from, warned: warned, called: card.Name}
+	if err == nil && card.Kind == record.Warp {
+		out.came, err = s.Record(ctx, card.ID)
+	}
+	return out, err
 }
 
 // told adds to the problems of a source what the book warns of it. What stands in no

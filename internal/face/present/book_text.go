@@ -182,10 +182,13 @@ func eventWords(e record.Event) []string {
 		out = append(out, fmt.Sprintf("version %d", e.Place))
 	case e.What == record.Size:
 		out = append(out, e.Path+" "+e.Typed+" "+e.State)
-	case e.What == record.Sat:
+	case e.What == record.Sat && e.Minutes > 0:
 		out = append(out, counted(e.Minutes, "minute"))
 	case e.Typed != "":
 		out = append(out, e.Typed)
+	}
+	if e.Topic == record.Log && e.What != record.Started && e.Place > 0 {
+		out = append(out, fmt.Sprintf("at pick %d", e.Place))
 	}
 	if e.Warp != 0 {
 		out = append(out, fmt.Sprintf("warp %d", e.Warp))

@@ -9,7 +9,7 @@ import (
 // dressing gives the sections of the winding, the raddle and the sectional beam,
 // in the order in which a warp goes through them from back to front.
 func (p *pager) dressing() []Section {
-	return []Section{p.winding(), p.raddle(), p.sectional()}
+	return []Section{p.winding(), p.raddle(), p.sectional(), p.beam()}
 }
 
 // winding shows the way of the warp with its pegs, and each bout with its colour
@@ -60,6 +60,11 @@ func (p *pager) sectional() Section {
 	}
 	s.Lines = append(s.Lines, p.lines("packages.wound")...)
 	return s
+}
+
+// beam is the turns that the warp makes on its beam.
+func (p *pager) beam() Section {
+	return Section{ID: "beam", Title: "Beam", Lines: p.lines("beam.girth", "beam.layer", "beam.grows", "beam.full", "beam.turns")}
 }
 
 // mostStripes is how many stripes a message names.

@@ -19,7 +19,22 @@ func TestJSONIsDescribed(t *testing.T) {
 		t.Fatal(err)
 	}
 	for _, shape := range []any{
-		present.JSON{}, present.FoundJSON{}, present.NodeJSON{}, present.ProblemJSON{}, present.YarnJSON{}, present.YarnSystemJSON{}, problem.Place{},
+		present.JSON{},
+		present.FoundJSON{},
+		present.NodeJSON{},
+		present.ProblemJSON{},
+		present.YarnJSON{},
+		present.YarnSystemJSON{},
+		problem.Place{},
+		present.LabelJSON{},
+		present.LabelFormJSON{},
+		present.LabelShareJSON{},
+		present.LabelYarnJSON{},
+		present.CareJSON{},
+		present.FinishingJSON{},
+		present.StepJSON{},
+		present.MeasuresJSON{},
+		present.FigureJSON{},
 	} {
 		fields := reflect.TypeOf(shape)
 		for i := range fields.NumField() {

@@ -42,8 +42,8 @@ type LoomStepJSON struct {
 	Item  string         `json:"item,omitempty"` // what an item of its parts says
 	Total int            `json:"total"`
 	Done  int            `json:"done"`
-	Each  bool           `json:"each"` // each item of a part is one of what the step counts
-	Per   int            `json:"per"`  // how much one stroke of the work is of what it counts; 0: a part at a time
+	Each  bool           `json:"each"`            // each item of a part is one of what the step counts
+	Per   int            `json:"per"`             // how much one stroke of the work is of what it counts; 0: a part at a time
 	Board bool           `json:"board,omitempty"` // there is a picture of its way over the board
 	Side  string         `json:"side,omitempty"`
 	Sides []SaidJSON     `json:"sides,omitempty"`
@@ -120,6 +120,9 @@ func (l looming) step(i int) LoomStepJSON {
 	out := LoomStepJSON{
 		ID: s.ID, Says: words.name, Lead: words.lead, Care: stepCare[s.ID], Unit: words.unit, Item: words.item, Total: s.Total, Done: s.Done,
 		Side: string(s.Side), Parts: []LoomPartJSON{},
+	}
+	if feet := feetWords(s.Feet); feet != "" {
+		out.Lead += " " + feet + "."
 	}
 	for _, side := range loomside.Sides(s.ID) {
 		out.Sides = append(out.Sides, SaidJSON{string(side), beginsAt[side]})

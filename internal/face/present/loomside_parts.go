@@ -8,6 +8,7 @@ import (
 	"sley/internal/app"
 	"sley/internal/engine/loomside"
 	"sley/internal/engine/reckon"
+	"sley/internal/engine/tieup"
 	"sley/internal/trade/loom"
 	"sley/internal/trade/qty"
 )
@@ -25,7 +26,10 @@ func (l looming) bout(out *LoomPartJSON, s app.LoomsideStep, n int) {
 	}
 	w := l.Result.Plan.Winding
 	if each := w.Together.Is; each > 1 {
-		out.Check = append(out.Check, put(boutOdd, "{each}", number(each), "{odd}", oddPass(p.Ends%each)))
+		out.Check = append(out.Check, put(boutEach, "{each}", number(each)))
+		if odd := p.Ends % each; odd > 0 {
+			out.Check = append(out.Check, put(boutOdd, "{odd}", number(odd)))
+		}
 	}
 	if p.Ties > 0 {
 		out.Check = append(out.Check, put(boutTies, "{n}", number(p.Ties), "{tie}", number(w.Tie.Is)))
@@ -56,13 +60,6 @@ func pegWords(far bool) string {
 		return atFarPeg
 	}
 	return atStartPeg
-}
-
-func oddPass(rest int) string {
-	if rest == 0 {
-		return "no"
-	}
-	return "the"
 }
 
 // leaves words what is left of the yarns after a bout.
@@ -186,10 +183,60 @@ func (l looming) treadle(out *LoomPartJSON, p loomside.Part) {
 		out.Items = append(out.Items, LoomItemJSON{Text: lowers, Aloud: lowers})
 	}
 	out.Check = []string{put(putsOnTop, "{shafts}", SetText(p.Up))}
+	if why := opensWords[p.Opens.Opens]; why != "" {
+		out.Check = append(out.Check, put(opensBadly, "{why}", why))
+	}
 }
 
-// inch words a thing to read across the first inch.
+// feetWords say whether the feet can take turns.
+func feetWords(f *tieup.Feet) string {
+	switch {
+	case f == nil:
+		return ""
+	case f.Why == tieup.Alternate:
+		return put(feetTurns, "{left}", SetText(f.Left), "{right}", SetText(f.Right))
+	}
+	return feetNot
+}
+
+// inch words a lift to read across, or a thing to look at.
 func (l looming) inch(out *LoomPartJSON, p loomside.Part) {
-	said := thingWords[p.Thing]
-	out.Big, out.Title, out.Check = said[0], said[1], []string{said[2]}
+	if p.Reads == nil {
+		said := thingWords[p.Thing]
+		out.Big, out.Title, out.Check = said[0], said[1], []string{said[2]}
+		return
+	}
+	by := readByHand
+	if p.Pressed != 0 {
+		by = put(readByTreadle, "{treadles}", SetText(p.Pressed))
+	}
+	out.Big = SetText(p.Up)
+	out.Title = put(readTitle, "{shafts}", SetText(p.Up), "{by}", by)
+	out.Check = append(readRuns(p), readWrong)
+}
+
+// mostReads is how many stretches of a reading are written; more are read by the threading.
+const mostReads = 24
+
+func readRuns(p loomside.Part) []string {
+	if len(p.Reads) > mostReads {
+		return []string{put(readMany, "{shafts}", SetText(p.Up))}
+	}
+	var out []string
+	for _, run := range p.Reads {
+		var parts []string
+		for _, n := range run.Cycle {
+			if n > 0 {
+				parts = append(parts, put(readUp, "{n}", number(n)))
+			} else {
+				parts = append(parts, put(readDown, "{n}", number(-n)))
+			}
+		}
+		text := strings.Join(parts, ", ")
+		if run.Times > 1 {
+			text = put(readTimes, "{runs}", text, "{times}", number(run.Times))
+		}
+		out = append(out, text)
+	}
+	return out
 }

@@ -84,7 +84,11 @@ func (s LoomStepJSON) write(b *strings.Builder) {
 		for _, item := range p.Items {
 			items = append(items, item.Text)
 		}
-		for _, line := range append([]string{strings.Join(items, " ")}, p.Check...) {
+		between := ", "
+		if s.Each {
+			between = " "
+		}
+		for _, line := range append([]string{strings.Join(items, between)}, p.Check...) {
 			if line != "" {
 				fmt.Fprintf(b, "    %s\n", line)
 			}

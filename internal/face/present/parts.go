@@ -37,7 +37,7 @@ func (p *pager) parts() []sectionPart {
 		one("found", p.found), one("glance", p.glance),
 		{[]string{"pieces"}, p.pieces},
 		one("warp", p.warp), one("across", p.across),
-		{[]string{"winding", "raddle", "sectional"}, p.dressing},
+		{[]string{"winding", "raddle", "sectional", "beam"}, p.dressing},
 		one("reed", p.reed), one("heddles", p.heddles), one("weft", p.weft),
 		{[]string{"yarns"}, p.yarns},
 		one("cost", p.cost), one("defaults", p.defaults),

@@ -71,11 +71,15 @@ type LoggedJSON struct {
 	Says    string    `json:"says"`
 	Note    string    `json:"note,omitempty"`
 	Minutes int       `json:"minutes,omitempty"`
+	Place   int       `json:"place,omitempty"`   // the pick it happened at
+	Picture bool      `json:"picture,omitempty"` // there is a photograph of it
 }
 
 // RecordJSONOf gives the shape of what came of a warp.
-func RecordJSONOf(r *app.Record) RecordJSON {
-	u := unitsOfCard(r.Units)
+func RecordJSONOf(r *app.Record) RecordJSON { return RecordJSONIn(r, unitsOfCard(r.Units)) }
+
+// RecordJSONIn gives the shape with its figures in units.
+func RecordJSONIn(r *app.Record, u Units) RecordJSON {
 	out := RecordJSON{
 		Format: 1, ID: r.ID, Name: r.Name, Stage: StageOf(r.Facts.Stage),
 		Sizes: []RecordSizeJSON{}, Learnt: LearntJSONOf(r), Yarn: []FigureJSON{}, Log: []LoggedJSON{},
@@ -90,7 +94,16 @@ func RecordJSONOf(r *app.Record) RecordJSON {
 		out.Yarn = append(out.Yarn, u.recordYarn(y)...)
 	}
 	for _, e := range r.Log {
-		out.Log = append(out.Log, LoggedJSON{e.ID, e.At, e.What, What(e.What), e.Note, e.Minutes})
+		out.Log = append(out.Log, loggedOf(e))
+	}
+	return out
+}
+
+// loggedOf gives the shape of an entry; the place of a start is a version, and no pick.
+func loggedOf(e record.Event) LoggedJSON {
+	out := LoggedJSON{e.ID, e.At, e.What, What(e.What), e.Note, e.Minutes, e.Place, e.What == record.Pictured}
+	if e.What == record.Started {
+		out.Place = 0
 	}
 	return out
 }

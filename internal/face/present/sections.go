@@ -129,7 +129,7 @@ func (p *pager) across() Section {
 }
 
 func (p *pager) reed() Section {
-	s := Section{ID: "reed", Title: "Reed", Lines: p.lines("reed", "sett.off", "sett.stripes[", "dents.cloth", "dents.odd", "dents", "dents.left", "dents.right", "dents.first")}
+	s := Section{ID: "reed", Title: "Reed", Lines: p.lines("reed", "sett.off", "sett.stripes[", "dents.cloth", "dents.odd", "dents", "dents.left", "dents.right", "dents.first", "dents.last")}
 	for i := range p.r.Sleying {
 		s.Lines = append(s.Lines, p.lines("sley.other["+number(i)+"].exact")...)
 	}

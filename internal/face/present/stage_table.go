@@ -77,7 +77,7 @@ var stagesOf = map[string]int{
 	"yarns[].": stageYarn, "yarns[].warp-weight": stageYarn, "yarns[].weft-weight": stageYarn,
 
 	"winding.": stageWinding, "bouts": stageWinding,
-	"raddle": stageSpreading, "sections": stageSpreading, "packages": stageSpreading,
+	"raddle": stageSpreading, "sections": stageSpreading, "packages": stageSpreading, "beam": stageSpreading,
 	"heddles": stageHeddles,
 	"cost.":   stageCost, "time": stageCost, "work.": stageCost,
 }

@@ -18,7 +18,7 @@ import (
 type words struct{ wrong, why, fix string }
 
 // tables hold the words of every code, by the floor that finds the problem.
-var tables = slices.Concat(inputTables, actionTables, []map[string]words{checkWords, dressingCheckWords, wifWords, strokeWords})
+var tables = slices.Concat(inputTables, actionTables, []map[string]words{checkWords, dressingCheckWords, contentWords, wifWords, strokeWords})
 
 // inputTables are of what is wrong with the text of a plan file.
 var inputTables = []map[string]words{fileWords, planWords, windingWords, quantityWords, yarnWords, orderWords, draftWords, catalogueWords, documentWords}

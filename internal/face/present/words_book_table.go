@@ -23,7 +23,7 @@ var bookWords = map[string]words{
 	"warp.on-the-loom": {"the warp \"{read}\" is on the loom", "", "log it as finished, or cancel its start, and remove it then"},
 	"frozen.differs":   {"this number is another now than it was when work began", "the plan was reckoned then by sley {program}, and this sley reckons it otherwise", "go by what is on the loom, and measure before you trust the new number"},
 
-	"event.id":      {"\"{read}\" cannot be the mark of an entry", "", "leave it out, and one is made; else 8 to 64 characters"},
+	"event.id":      {"\"{read}\" cannot be the mark of an entry", "", "leave it out, and one is made; else 8 to 64 letters, digits and hyphens"},
 	"event.what":    {"\"{read}\" is nothing that can be entered here", "", "write one of {valid}"},
 	"event.counter": {"that entry cancels another, and is not cancelled itself", "", "enter anew what was cancelled by mistake"},
 	"start.woven":   {"picks of this warp are woven, so that its start stands", "", "cancel the entries of what was woven first, if they are wrong"},
@@ -36,6 +36,9 @@ var bookWords = map[string]words{
 	"pairing.ended":  {"this was not the code, and it is good no more: five wrong ones were typed", "", "ask for a new one at the computer"},
 
 	"sitting.minutes":        {"\"{read}\" is no time at the loom", "", "write whole minutes, from 1 to {most}"},
+	"sitting.none":           {"no sitting is on", "", "sit down first, or write how many minutes it was"},
+	"sitting.long":           {"the sitting that is on began on {since}, and cannot have lasted until now", "it lasted more than a day, or the clock was set since", "say how many minutes it was"},
+	"log.place":              {"{read} is no pick of a warp", "picks are counted from the start of the warp", "write the number of the pick, from 1 to {most}, or none"},
 	"note.empty":             {"the note is empty", "", "write what is to be remembered"},
 	"progress.pick":          {"\"{read}\" is no number of picks", "picks are counted from the start of the warp", "write the number of the last pick that is woven, from 1 to {most}"},
 	"loomside.step":          {"\"{read}\" is no step of this warp", "", "the steps are {valid}"},
@@ -54,6 +57,14 @@ var bookWords = map[string]words{
 	"measurement.nothing":    {"a size of nothing was not measured", "", "write the size with its unit, as \"28 1/2 in\" or \"72 cm\""},
 	"measurement.path":       {"\"{read}\" is nothing of this plan that can be measured", "", "what can be measured: {valid}"},
 
+	"photo.empty":   {"the photograph is empty", "", "take it anew, or choose another file"},
+	"photo.large":   {"the file of the photograph has more than {most} MB", "", "set the camera to smaller pictures, or save a smaller copy and send that"},
+	"photo.format":  {"the file is {format}, which cannot be read here", "", "set the camera to JPEG, or save a copy as JPEG or PNG and send that"},
+	"photo.unknown": {"the file is no photograph of a type that is known here", "", "send a JPEG or a PNG, or a GIF or WebP"},
+	"photo.dots":    {"the photograph has {wide} by {high} dots, which are more than can be read here", "a photograph may have {most} million dots, and fewer where its type takes more memory for each", "set the camera to smaller pictures, or save a smaller copy as JPEG and send that"},
+	"photo.cut":     {"the end of the photograph is missing: the {format} stops in the middle", "", "send it again; when it stops again, take it anew"},
+	"photo.damaged": {"the photograph is damaged: it begins as {format}, and cannot be read on", "", "open it in another program and save it as JPEG, or take it anew"},
+
 	"kind.unknown":    {"\"{read}\" is no kind of piece", "", "the kinds are {valid}"},
 	"kind.count":      {"there are not so many pieces on a warp", "", "write a number from 1 to {most}, or none to have the usual number"},
 	"kind.units":      {"\"{read}\" is no kind of units", "", "write one of {valid}"},
@@ -63,6 +74,10 @@ var bookWords = map[string]words{
 	"change.unknown": {"there is no change of a draft called \"{read}\"", "", "the changes are {valid}"},
 	"change.value":   {"the change \"{read}\" cannot be made of this draft", "what stands after = is not what it takes", "write it as {usage}"},
 	"change.large":   {"the change \"{read}\" would take more shafts, treadles or threads than there can be", "", "change less at once"},
+	"feet.ring":      {"the treadles {treadles} follow one another in a ring of an odd number, so the feet cannot take turns", "", "leave the treadles as they lie, or weave one of those lifts by a second treadle tied alike"},
+	"feet.twice":     {"treadle {treadles} is pressed twice running, by pick {pick} first, so the feet cannot take turns", "", "leave the treadles as they lie, or weave the second of the two picks by another treadle tied alike"},
+	"feet.many":      {"pick {pick} presses the treadles {treadles}, and there are two feet", "one foot would have to hold two of them", "leave the treadles as they lie, or tie a treadle for that lift"},
+	"feet.none":      {"no pick presses a treadle that is there, so there is nothing for the feet to take turns at", "", "write a treadling first, by the change treadles"},
 	"change.tied":    {"the change \"{read}\" cannot be made: a shaft has no treadle of its number", "", "give every lift a treadle first, by the change treadles"},
 
 	"import.missing":    {"there is no file {read} in the folder", "", "take the folder whole, as it was exported"},
@@ -74,5 +89,6 @@ var bookWords = map[string]words{
 	"import.document":   {"the entry \"{read}\" of the list of documents cannot be right", "", "take book.json as it was exported"},
 	"import.version":    {"version {read} of this history cannot be right", "", "take the folder history as it was exported"},
 	"import.event":      {"the entry \"{read}\" cannot be right", "it is of a document that the folder has not, or holds what no entry can", "take events.json and frozen.json as they were exported"},
+	"import.photograph": {"the photograph of the entry \"{read}\" cannot be right", "it is of no entry that stands, or is no picture of the type and size that book.json says", "take book.json and the folder photographs as they were exported"},
 	"import.two-ways":   {"\"{read}\" was changed in the book, and otherwise in the folder", "neither may be lost", "export the book to see both, make one what it should be, and take the other out of the folder"},
 }

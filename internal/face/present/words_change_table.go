@@ -24,6 +24,7 @@ var changeWords = map[string]string{
 	"picks-inserted":      "with picks by those treadles, or lifts, before the pick of that number",
 	"shafts-renumbered":   "shaft 1 under the first of those numbers, and so on",
 	"treadles-renumbered": "treadle 1 under the first of those numbers, and so on",
+	"for-feet":            "the treadles numbered so that left and right foot take turns and go the least way",
 	"rising":              "tied for a loom whose treadles raise shafts",
 	"sinking":             "tied for a loom whose treadles lower shafts",
 	"counterbalance":      "tied for a counterbalance loom",

@@ -63,6 +63,11 @@ var checkWords = map[string]words{
 		"",
 		"tie treadles that are pressed two at a time, work the lift plan on a table loom, or choose a draft with fewer lifts",
 	},
+	"loom.two-footed": {
+		"the cloth has {lifts} lifts and the loom has {treadles} treadles",
+		"one foot opens no more lifts than there are treadles",
+		"tie treadles so that two feet open a lift together, a two-footed or skeleton tie-up, and write the treadles of each pick as 1+4; or weave it on a table loom",
+	},
 	"loom.heddles": {
 		"shafts {shafts} are {short} heddles short",
 		"threading will stop there until more are hung",

@@ -45,6 +45,11 @@ var dressingWords = map[string]string{
 	"packages[].runs[].wound": "{yarn}, on package {mark}",
 	"packages[].wound":        "{yarn}, on all packages",
 	"packages.wound":          "on the packages of all yarns",
+	"beam.girth":              "girth of the bare beam",
+	"beam.layer":              "a layer of the thickest yarn",
+	"beam.grows":              "the girth grows at each turn",
+	"beam.full":               "girth of the full beam",
+	"beam.turns":              "turns of the beam",
 }
 
 // nodeNotes are said beside the figure, wherever it stands.
@@ -64,6 +69,7 @@ func nodeText(says string) (string, bool) {
 // windingWords are for what is wrong in the table [winding].
 var windingWords = map[string]words{
 	"bout.small":     {"a bout of {read} ends is less than two passes of {together} ends wound at once", "a bout goes to the far peg and comes back, else its cross is not whole", "write at least {least}, or wind fewer ends at once"},
+	"beam.small":     {"\"{read}\" is less than {least}, the least for the girth of a beam", "", "write how far it is once around the bare beam; look at the number and its unit"},
 	"section.narrow": {"\"{read}\" is narrower than {least}, the least for a section", "", "look at the number and its unit"},
 	"peg.short":      {"\"{read}\" is shorter than {least}, the least for a peg", "", "write how much of the peg the warp can lie on; look at the number and its unit"},
 	"pegs.count":     {"the board has {found} pegs, and there must be from {least} to {most}", "the first is the start and the next two hold the cross", "write every peg the warp may go to, each as \"left-2 0 cm, 25 cm\""},
@@ -114,6 +120,11 @@ var dressingCheckWords = map[string]words{
 		"the plan names no yarn of the warp, so how many ends lie side by side on a peg is not known",
 		"",
 		"write warp.yarn and a table [yarns.NAME] with its count or its wraps; or leave peg out, and write bout = with what the hand holds",
+	},
+	"winding.beam-yarn": {
+		"nothing says how thick the yarns of the warp are, so the turns of the beam are not reckoned",
+		"the girth grows with every layer",
+		"give every yarn of the warp a count, a measured skein, or touching wraps as \"28 wpi touching\"",
 	},
 	"winding.one-beam": {
 		"the ends on beam 2 are left out of the winding, the raddle and the sections",

@@ -1,6 +1,9 @@
 package present
 
-import "sley/internal/engine/loomside"
+import (
+	"sley/internal/engine/loomside"
+	"sley/internal/engine/tieup"
+)
 
 // stepWords are the steps of dressing: what each is called, what is done, what it counts,
 // and what an item of its parts is.
@@ -44,7 +47,17 @@ var thingWords = map[string][3]string{
 	"tie-bundles":   {"Bundles", "Tie bundles of about an inch to the front rod, the middle ones first", "half a knot, so that it can be drawn tight"},
 	"tie-even":      {"Even out", "Feel across with the flat of the hand, then finish each knot", "no bundle softer than its neighbours"},
 	"tie-floats":    {"Floats", "Hang the floating selvedges with a weight of their own", "in the reed, in no heddle"},
+	"one-repeat":    {"One repeat", "Weave one whole repeat of the treadling and look at it on both faces, the back with a mirror", "each treadle does what the draft says, every row"},
+	"dents-even":    {"Dents", "Look along the reed: a gap is a dent left empty, crowding a dent that has too many", "from edge to edge"},
+	"ends-crossed":  {"Crossed", "Open each shed and look through it: an end that catches is crossed behind the reed", "sheds are clear from edge to edge"},
+	"tie-tight":     {"Tie tight", "Mend what was found, then even the tension once more and tie tight", "nothing is left to mend"},
 	"spread-header": {"Spread", "Weave a few picks of thick waste to close the gaps of the knots", "beat after three picks, not after each"},
+}
+
+// opensWords say why a shed opens badly.
+var opensWords = map[tieup.Opening]string{
+	tieup.Unevenly: "as many shafts are not up as down", tieup.Hanging: "shafts hang, tied neither way",
+	tieup.Locked: "shafts are drawn both ways and do not move", tieup.NoneUp: "no shaft is up", tieup.AllUp: "every shaft is up",
 }
 
 // partWords are the parts of a piece that is woven.
@@ -79,7 +92,8 @@ const (
 	atFarPeg      = "the far peg"
 	boutTies      = "Counting ties: {n}, one after every {tie} ends; then a choke tie below the cross"
 	boutChoke     = "Choke ties below the cross and every yard or so; tie the cross on both sides"
-	boutOdd       = "Wind {each} together with a finger between them; {odd} pass at the end takes fewer"
+	boutEach      = "Wind {each} together, a finger between them"
+	boutOdd       = "The last pass takes {odd} alone"
 	boutTie       = "counting tie"
 	boutChangeNow = "change to {yarn} at {peg}"
 	yarnAfter     = "{yarn}: {is} left after it"
@@ -102,6 +116,17 @@ const (
 	raisesWords   = "raises {shafts}"
 	lowersWords   = "lowers {shafts}"
 	putsOnTop     = "On top when it is pressed: {shafts}"
+	opensBadly    = "It opens badly on this loom: {why}"
+	readTitle     = "Open {shafts}{by} and read across all ends, from the left"
+	readByTreadle = " with treadle {treadles}"
+	readByHand    = " by hand"
+	readUp        = "{n} up"
+	readDown      = "{n} down"
+	readTimes     = "{runs}, {times} times"
+	readMany      = "No short pattern: read it by the threading, shafts {shafts} up"
+	readWrong     = "An end that does not fit is on a wrong shaft; mend it now"
+	feetTurns     = "The feet can take turns: left {left}, right {right}"
+	feetNot       = "The feet cannot take turns all through this treadling"
 	pieceOf       = "{piece} {n} of {of}"
 	upAloud       = "{shafts} up"
 	leaveFringe   = "Leave {is} of warp for the fringe"

@@ -84,6 +84,7 @@ var nodeWords = map[string]string{
 	"dents.left":              "dents left of the reed's centre",
 	"dents.right":             "dents right of the reed's centre",
 	"dents.first":             "first dent, from the left",
+	"dents.last":              "last dent, from the left",
 	"heddles[]":               "heddles on shaft {n}",
 	"heddles.total":           "heddles in all",
 	"heddles.on-loom[]":       "heddles the loom has on shaft {n}",

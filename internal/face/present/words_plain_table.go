@@ -94,6 +94,7 @@ var plainTable = map[string][]plain{
 	"sections.whole":          {{reckon.Over, 0, "width of the ends that stand"}},
 	"sections.groups[]":       {{alone, 0, sayCounted}, {reckon.Times, 0, "times it comes"}, {reckon.Times, 1, "in one run"}},
 	"sections.groups[].ends":  {{alone, 0, sayCounted}, {reckon.Times, 0, sayTimes}, {reckon.Times, 1, sayEachHas}},
+	"beam.grows":              {{reckon.Times, 0, "a circle’s girth over its radius"}},
 	"packages[].runs[].wound": {{reckon.Times, 0, "sections it is in"}},
 	"packages[].runs[].count": {{alone, 0, "counted over one section"}},
 }

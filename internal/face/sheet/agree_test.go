@@ -25,7 +25,7 @@ const (
 	agreeDPI     = 72
 	agreeFineDPI = 216
 	agreeBlocks  = 6
-	agreeMost    = 0.09
+	agreeMost    = 0.095
 )
 
 // The picture of a page is what another program makes of the page in the PDF.
@@ -62,10 +62,11 @@ type part struct {
 }
 
 // byRule is the sheets of a plan in three parts: the tape goes nearer to the edge of
-// the paper, and it, the glance with its hatchings and the draft are finely ruled.
+// the paper, and it, the glance with its hatchings, the draft and the cloth of the first inch are finely
+// ruled.
 func byRule(r *reckon.Result) []part {
 	all := everything(r)
-	ruled := []string{"glance", "draft"}
+	ruled := []string{"glance", "draft", "first-inch"}
 	ours := slices.DeleteFunc(slices.Clone(all), func(s string) bool { return s == "tape" || slices.Contains(ruled, s) })
 	fine := slices.DeleteFunc(ruled, func(s string) bool { return !slices.Contains(all, s) })
 	out := []part{{ours, margin, drawnSlack, agreeDPI}, {fine, margin, drawnSlack, agreeFineDPI}}

@@ -150,7 +150,7 @@ func TestWorksheetSaysHow(t *testing.T) {
 	for _, at := range wrote(t, "galley-towels.toml", plans(t)["galley-towels.toml"], "worksheet") {
 		all += strings.ReplaceAll(at.Text, "\u00a0", " ") + "\n"
 	}
-	for _, want := range []string{"up([73 warp needed] to [74 winding step])", "ends outside the repeat", "middle = [57 weave on the loom] ÷ 2"} {
+	for _, want := range []string{"up([74 warp needed] to [75 winding step])", "ends outside the repeat", "middle = [58 weave on the loom] ÷ 2"} {
 		if !strings.Contains(all, want) {
 			t.Errorf("the worksheet does not say %q", want)
 		}

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"slices"
 	"strings"
 
 	"sley/internal/face/present"
@@ -45,13 +46,13 @@ func (d *desk) first(ids ...string) string {
 
 // cloth says the weave, the wash and the loom, as far as the plan does.
 func (d *desk) cloth() string {
-	var facts []string
-	for _, fact := range []string{d.r.Plan.Weave, d.r.Plan.Wash, d.r.Plan.Loom.Name} {
-		if fact != "" {
-			facts = append(facts, fact)
-		}
-	}
-	return strings.Join(facts, wordBetween)
+	return between(d.r.Plan.Weave, d.r.Plan.Wash, d.r.Plan.Loom.Name)
+}
+
+// between joins texts that are not empty.
+func between(texts ...string) string {
+	texts = slices.DeleteFunc(slices.Clone(texts), func(text string) bool { return text == "" })
+	return strings.Join(texts, wordBetween)
 }
 
 // problem says one problem with what to do.

@@ -16,12 +16,13 @@ type Listed struct {
 }
 
 // List lists every sheet for a reckoning that was made with its workings. The error is of
-// a paper that there is not.
-func List(r *reckon.Result, u present.Units, paper string) ([]Listed, error) {
-	if err := (Options{Paper: paper}).Check(); err != nil {
+// a paper that there is not. Sheets that opt names are not asked for.
+func List(r *reckon.Result, u present.Units, opt Options) ([]Listed, error) {
+	opt.Sheets = nil
+	if err := opt.Check(); err != nil {
 		return nil, err
 	}
-	d := &desk{r: r, u: u, press: press{size: papers[Options{Paper: paper}.paper()], plan: facts{name: present.Title(r.Plan)}}}
+	d := &desk{r: r, u: u, came: opt.Record, press: press{size: papers[opt.paper()], plan: facts{name: present.Title(r.Plan)}}}
 	out := make([]Listed, 0, len(kinds))
 	for _, k := range kinds {
 		l := Listed{Name: k.name, Says: k.about, Has: k.has(d), Usual: k.usual == nil || k.usual(d)}

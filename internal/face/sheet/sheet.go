@@ -9,6 +9,7 @@ import (
 	"strconv"
 	"strings"
 
+	"sley/internal/app"
 	"sley/internal/engine/draw/scene"
 	"sley/internal/engine/reckon"
 	"sley/internal/face/present"
@@ -19,6 +20,8 @@ type Options struct {
 	Sheets []string // names of sheets, in the order wanted; none: all that apply
 	Paper  string   // one of PaperNames; empty: a4
 	Mark   string   // which version of the plan this is, for the foot; empty: not said
+	// Record is what came of the warp, where it is in a book; nil: the record is a form.
+	Record *app.Record
 }
 
 // papers of the house by name.
@@ -72,7 +75,7 @@ func Make(r *reckon.Result, u present.Units, opt Options) (scene.Document, error
 	if err := opt.Check(); err != nil {
 		return scene.Document{}, err
 	}
-	d := &desk{r: r, u: u, press: press{
+	d := &desk{r: r, u: u, came: opt.Record, press: press{
 		size: papers[opt.paper()],
 		plan: facts{present.Title(r.Plan), r.Plan.Date, opt.Mark, r.Defaults},
 	}}
@@ -110,8 +113,9 @@ func (d *desk) choose(names []string) ([]kind, error) {
 // desk is where the sheets of one reckoning are made.
 type desk struct {
 	press
-	r *reckon.Result
-	u present.Units
+	r    *reckon.Result
+	u    present.Units
+	came *app.Record // of it; nil where that is for the weaver to write
 }
 
 func (d *desk) lines(ids ...string) []present.Line { return present.Lines(d.r, d.u, "", ids...) }

@@ -11,24 +11,30 @@ import (
 func (d *desk) sleying() {
 	blocks := d.keyed(
 		d.lines("sett.exact", "sett.stripes[", "width.occupied", "dents"),
-		d.lines("ends", "ends.doubled", "ends.floats", "dents.cloth", "dents.odd", "dents.left", "dents.right", "dents.first", "width.in-reed"),
+		d.lines("ends", "ends.doubled", "ends.floats", "dents.cloth", "dents.odd", "dents.left", "dents.right", "dents.in-reed", "dents.first", "dents.last", "width.in-reed"),
 	)
 	if d.has("dents.cloth") {
 		blocks = append(blocks, d.heading(wordSley))
+		if d.has("ends.doubled") {
+			blocks = append(blocks, d.text(body, wordDoubled)...)
+		}
 		blocks = append(blocks, d.text(body, wordGroups)...)
-		blocks = append(blocks, d.floatAt(wordFloatL)...)
+		blocks = append(blocks, d.floatAt(wordFloatL, "dents.first")...)
 		for _, s := range stretchesOf(d.stripes()) {
 			blocks = append(blocks, d.stretch(s)...)
 		}
-		blocks = append(blocks, d.floatAt(wordFloatR)...)
+		blocks = append(blocks, d.floatAt(wordFloatR, "dents.last")...)
 	}
 	d.flow(titleSleying, blocks)
 }
 
-// floatAt is a box for a floating selvedge in a dent of its own.
-func (d *desk) floatAt(words string) []block {
+// floatAt is a box for a floating selvedge in a dent of its own, which the node counts.
+func (d *desk) floatAt(words, dent string) []block {
 	if !d.has("ends.floats") {
 		return nil
+	}
+	if d.has(dent) {
+		words = filled(wordFloatAt, "{float}", words, "{dent}", d.bench(dent))
 	}
 	return d.ticks(1, []string{words})
 }

@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"slices"
-	"strings"
 	"testing"
 )
 
@@ -27,11 +26,5 @@ func TestTreadlingGroupsComeToThePicks(t *testing.T) {
 // A countermarch is told which cords raise and which lower, by treadle and by shaft,
 // and where two feet pull against one another.
 func TestTieupOfACountermarch(t *testing.T) {
-	r := reckoned(t, "drafted", []byte(drafted))
-	page := says(mustMake(t, r, Options{Sheets: []string{"tie-up"}}).Pages[0])
-	for _, want := range []string{"1\n1 2 3 4\n1 2 3 4\n5 6 7 8\n", "8\n5 6 7 8 10\n1 2 3 4 9\n", "presses 1+2"} {
-		if !strings.Contains(page, want) {
-			t.Errorf("the tie-up does not say %q:\n%s", want, page)
-		}
-	}
+	wants(t, sheetOf(t, drafted, "tie-up"), "1\n1 2 3 4\n1 2 3 4\n5 6 7 8\n", "8\n5 6 7 8 10\n1 2 3 4 9\n", "presses 1+2")
 }

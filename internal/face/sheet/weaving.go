@@ -1,7 +1,5 @@
 package sheet
 
-import "strings"
-
 // mostTicked is how many pieces have boxes and lines of their own.
 const mostTicked = 12
 
@@ -90,43 +88,4 @@ func (d *desk) measured(id string, pieces int) []block {
 	}
 	columns := []column{{"", 1, false}, {wordNumber, 1.4, true}, {wordPlanned, 3, true}, {wordTapeRead, 4, false}, {wordCounted, 3, false}, {wordRemark, 5, false}}
 	return append([]block{d.heading(wordMeasured)}, d.table(columns, rows)...)
-}
-
-// finishing is the sizes planned beside lines for those measured, with what is
-// folded, hemmed and left for fringe.
-func (d *desk) finishing() {
-	var blocks []block
-	for i := range d.r.Plan.Pieces {
-		blocks = append(blocks, d.finishingOf(i)...)
-	}
-	blocks = append(blocks, d.care(careWash)...)
-	d.flow(titleFinishing, append(blocks, d.room(wordWashing, 4)...))
-}
-
-func (d *desk) finishingOf(i int) []block {
-	name, id := d.pieceName(i), pieceID(i)
-	out := []block{d.heading(filled(wordSizes, "{piece}", name))}
-	columns := []column{{wordSize, 5, false}, {wordPlanned, 3, true}, {wordMeasure, 3, false}, {wordMeasure, 3, false}, {wordMeasure, 3, false}}
-	var rows [][]cell
-	for _, l := range d.linesIn(name+", ",
-		id+"on-loom", id+"relaxed", id+"comes-out", "width.fell", "width.relaxed", "width.finished", "width.opened", id+"seamed-width") {
-		rows = append(rows, []cell{words(l.Label), said(l.Value), blank, blank, blank})
-	}
-	out = append(out, d.table(columns, rows)...)
-	hems := d.figures(d.linesIn(name+", ", ends(id)...))
-	if len(hems) == 0 {
-		return out
-	}
-	return append(append(out, d.heading(wordHemming)), hems...)
-}
-
-// ends names the nodes of both ends of a piece.
-func ends(id string) []string {
-	var out []string
-	for _, end := range []string{"first.", "last."} {
-		for _, part := range strings.Fields("hem turn-in fold fringe-cut twist knot fringe") {
-			out = append(out, id+end+part)
-		}
-	}
-	return append(out, "ends.bundles")
 }

@@ -10,12 +10,14 @@ import (
 	"strings"
 	"sync"
 	"time"
+
+	"sley/internal/app"
 )
 
 // The limits of a request from beside the loom, where they are not those of the page.
 const (
 	mostDeviceBody   = 1 << 20
-	mostPhotoBody    = 25 << 20
+	mostPhotoBody    = app.MostPhotographBytes
 	mostDeviceHeader = 8 << 10
 	deviceStopTime   = time.Second
 )

@@ -13,6 +13,7 @@ import (
 	"testing"
 	"time"
 
+	"sley/internal/edge/photo/taken"
 	"sley/internal/face/web"
 )
 
@@ -394,6 +395,38 @@ func TestBesideBodies(t *testing.T) {
 		if got := d.send(req); got.status != want {
 			t.Errorf("a body of type %q: %d", kind, got.status)
 		}
+	}
+}
+
+// A photograph may be larger than other bodies, as it may on the page and no larger, and
+// is shown to a device as long as its warp is in hand.
+func TestPhotographsOfADevice(t *testing.T) {
+	b := newBesides(t)
+	d, _ := b.pair("phone")
+	warp, version := b.warpNamed("Galley towels")
+	send := func(body io.Reader) says {
+		req, _ := http.NewRequest("POST", "http://"+b.at+b.photographsOf(warp)+"?id=photograph-1&window=w", body)
+		req.Header.Set("Content-Type", "image/jpeg")
+		req.Header.Set("Expect", "100-continue") // so that it is answered before it was sent
+		req.Header.Set("Origin", "http://"+b.at)
+		req.Header.Set("Cookie", d.cookie)
+		return d.send(req)
+	}
+	large := io.MultiReader(bytes.NewReader(taken.JPEG(40, 30, 6)), bytes.NewReader(make([]byte, 2<<20)))
+	if got := send(large); got.status != 200 {
+		t.Fatalf("of 2 MB: %d %s", got.status, got.body)
+	}
+	if got := send(bytes.NewReader(make([]byte, 25<<20+1))); got.status != 413 {
+		t.Errorf("of more than 25 MB: %d %.100s", got.status, got.body)
+	}
+	if got := d.ask("GET", "/api/photographs/photograph-1", nil); got.status != 200 || !strings.HasPrefix(got.head.Get("Content-Type"), "image/") {
+		t.Errorf("shown: %d %s", got.status, got.head.Get("Content-Type"))
+	}
+	if status := b.ask("POST", "/api/documents/"+itoa(warp)+"/remove", object{"base": version, "window": "w"}, nil); status != 200 {
+		t.Fatal(status)
+	}
+	if got := d.ask("GET", "/api/photographs/photograph-1", nil); got.status != 404 {
+		t.Errorf("of a warp that was removed: %d", got.status)
 	}
 }
 

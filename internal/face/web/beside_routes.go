@@ -46,6 +46,12 @@ var deviceRoutes = []deviceRoute{
 	{pattern: "POST /api/documents/{id}/tape", says: "says what the tape reads", lets: ofWarp},
 	{pattern: "POST /api/documents/{id}/weighed", says: "says what is left of a weft yarn", lets: ofWarp},
 	{pattern: "POST /api/documents/{id}/log", says: "writes into the log of a warp", lets: ofWarp},
+	{pattern: "GET /api/documents/{id}/events", says: "what happened to a warp", lets: ofWarp},
+	{pattern: "GET /api/documents/{id}/hours", says: "the hours at the loom so far and to go", lets: ofWarp},
+	{pattern: "POST /api/documents/{id}/sit-down", says: "begins a sitting at the loom", lets: ofWarp},
+	{pattern: "POST /api/documents/{id}/stand-up", says: "ends it", lets: ofWarp},
+	{pattern: "POST /api/documents/{id}/photographs", says: "takes a photograph into its log", lets: ofWarp, most: mostPhotoBody},
+	{pattern: "GET /api/photographs/{event}", says: "a photograph of a log", lets: ofEvent},
 }
 
 // handler is what a route does: its own, or that of the page's route.

@@ -23,6 +23,7 @@ type Asked struct {
 	Check   func(context.Context) error // reads all of the book
 	Copy    func(context.Context) (string, error)
 	Network func() (Network, error) // where devices can reach this machine; nil: LocalNetwork
+	Upload  time.Duration           // how long a photograph may take to arrive; 0: two minutes
 }
 
 // Server answers the requests of the page.

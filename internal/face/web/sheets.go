@@ -32,7 +32,13 @@ func (s *Server) pressing(w http.ResponseWriter, r *http.Request) (pressed, bool
 		reply(w, http.StatusUnprocessableEntity, refusedJSON{problemsJSON(done.Problems)})
 		return pressed{}, false
 	}
-	p := pressed{done, present.UnitsIn(done.Result.Plan, done.Units), sheet.Options{Paper: r.URL.Query().Get("paper"), Mark: done.Mark}}
+	came, err := s.Book.Record(r.Context(), id)
+	if err != nil {
+		s.fail(w, r, err)
+		return pressed{}, false
+	}
+	asked := sheet.Options{Paper: r.URL.Query().Get("paper"), Mark: done.Mark, Record: came}
+	p := pressed{done, present.UnitsIn(done.Result.Plan, done.Units), asked}
 	for _, name := range strings.Split(r.URL.Query().Get("pages"), ",") {
 		if name = strings.TrimSpace(name); name != "" {
 			p.asked.Sheets = append(p.asked.Sheets, name)
@@ -56,7 +62,7 @@ func (s *Server) sheetsListed(w http.ResponseWriter, r *http.Request) {
 	if !ok {
 		return
 	}
-	list, err := sheet.List(p.Result, p.units, p.asked.Paper)
+	list, err := sheet.List(p.Result, p.units, p.asked)
 	if err != nil {
 		refuse(w, http.StatusBadRequest, "request.query")
 		return

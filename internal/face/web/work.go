@@ -20,6 +20,7 @@ type happenedIn struct {
 	Warp    record.ID `json:"warp"`
 	Minutes int       `json:"minutes"`
 	Pick    int       `json:"pick"`
+	Place   int       `json:"place"`
 	Path    string    `json:"path"`
 	State   string    `json:"state"`
 }
@@ -33,7 +34,7 @@ func happens(s *Server, w http.ResponseWriter, r *http.Request, do func(happened
 	var in happenedIn
 	if asked(w, r, &in) {
 		event, list, err := do(in, app.Happened{
-			Document: id, Window: window(in.Window), ID: in.ID, What: in.What, Typed: in.Typed, Note: in.Note, Warp: in.Warp,
+			Document: id, Window: window(in.Window), ID: in.ID, What: in.What, Typed: in.Typed, Note: in.Note, Warp: in.Warp, Place: in.Place,
 		})
 		s.listed(w, r, map[string]string{"id": event}, list, err)
 	}

@@ -1,7 +1,7 @@
 package record_test
 
 import (
-	"slices"
+	"fmt"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -45,25 +45,23 @@ func TestReached(t *testing.T) {
 // pick is counted twice.
 func TestTwoDevicesWeaveOn(t *testing.T) {
 	rapid.Check(t, func(r *rapid.T) {
-		var all []record.Event
+		var each [2][]record.Event
 		furthest := 0
-		for device := range 2 {
+		for device := range each {
 			last := rapid.IntRange(0, 30).Draw(r, "picks")
 			for pick := range last {
-				all = append(all, step(string(rune('a'+device))+string(rune('0'+pick)), pick, pick+1))
+				each[device] = append(each[device], step(fmt.Sprint(device, pick), pick, pick+1))
 			}
 			furthest = max(furthest, last)
 		}
 		// Each device's own are in order; the book takes them mixed.
-		mixed := make([]record.Event, 0, len(all))
-		one, other := all[:slices.IndexFunc(append(all, step("b", 0, 0)), func(e record.Event) bool { return e.ID[0] == 'b' })], []record.Event{}
-		other = all[len(one):]
-		for len(one)+len(other) > 0 {
-			if len(other) == 0 || len(one) > 0 && rapid.Bool().Draw(r, "first") {
-				mixed, one = append(mixed, one[0]), one[1:]
-			} else {
-				mixed, other = append(mixed, other[0]), other[1:]
+		var mixed []record.Event
+		for len(each[0])+len(each[1]) > 0 {
+			next := rapid.IntRange(0, 1).Draw(r, "next")
+			if len(each[next]) == 0 {
+				next = 1 - next
 			}
+			mixed, each[next] = append(mixed, each[next][0]), each[next][1:]
 		}
 		if got := record.Reached(mixed, record.Woven, ""); got != furthest {
 			r.Fatalf("%d picks, want %d", got, furthest)

@@ -14,6 +14,7 @@ type Winding struct {
 	Tie        qty.Typed[int]         // a counting tie every so many ends
 	Raddle     qty.Typed[qty.Density] // its spaces
 	Section    qty.Typed[qty.Length]  // width of a section of the beam
+	BeamGirth  qty.Typed[qty.Length]  // of the bare beam
 }
 
 // Peg is a peg of a warping board, measured to the right and down from any

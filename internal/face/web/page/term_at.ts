@@ -9,7 +9,7 @@ const fields: Readonly<Record<string, TermName>> = {
   'draft.treadling': 'treadling', 'draft.lift-plan': 'lift-plan',
   'weft.picks': 'ppi', 'weft.slack': 'slack', 'weft.reserve': 'reserve', 'weft.tail': 'tail', 'weft.hemstitch': 'hemstitching', 'weft.bobbin': 'bobbin',
   header: 'header', 'sampling.length': 'sample', motif: 'motif', border: 'border',
-  'winding.board': 'warping-board', 'winding.mill': 'warping-mill', 'winding.bout': 'bout', 'winding.tie': 'counting-tie', 'winding.raddle': 'raddle', 'winding.section': 'section',
+  'winding.board': 'warping-board', 'winding.mill': 'warping-mill', 'winding.bout': 'bout', 'winding.tie': 'counting-tie', 'winding.raddle': 'raddle', 'winding.section': 'section', 'winding.beam-girth': 'beam',
   shafts: 'shaft', treadles: 'treadle', shed: 'shed', heddles: 'heddle', waste: 'loom-waste', 'beam-holds': 'beam',
   count: 'count', wraps: 'wraps', 'put-up': 'put-up',
 }

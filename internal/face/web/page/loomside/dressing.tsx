@@ -47,7 +47,7 @@ function Under({ step, part, done }: { step: Step; part: Part; done: number }) {
         </p>
       ) : (
         <p class="loom-now">
-          <strong class="loom-word">{part.big ?? part.items?.map((item) => item.text).join(', ')}</strong>
+          <strong class="loom-word">{part.big ?? part.items?.map((item) => <span key={item.text}>{item.text}</span>)}</strong>
         </p>
       )}
       {stop && <p class="care loom-stop">{stop.says}</p>}

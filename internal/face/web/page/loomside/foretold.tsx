@@ -129,7 +129,7 @@ function TakeBack({ id, says }: { id: string; says: string }) {
   }
   return (
     <button type="button" class="link" aria-label={words.warp.cancel(says)} onClick={() => void cancel()}>
-      {words.undo}
+      {w.takeBack}
     </button>
   )
 }

@@ -1,6 +1,7 @@
 import { Select } from '../inputs'
 import { words } from '../words'
 import type { Loom } from './kinds'
+import { Logged } from './logging'
 import { doneOf, tellLoom, view } from './state'
 
 const w = words.loomside
@@ -20,6 +21,7 @@ export function Steps({ now }: { now: Loom }) {
         {now.weaving && <Row id="weaving" says={w.weave} done={woven} total={now.weaving.total} unit={w.picks} next={dressed || woven > 0} />}
       </ol>
       <Select id="loom-way" class="wide" label={w.way} value={now.way} choices={now.ways.map((way) => [way.id, way.says])} set={(to) => tellLoom('chosen', { what: 'way', value: to })} />
+      <Logged id={now.id} place={woven} />
     </div>
   )
 }

@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks'
 import { Set } from '../figure'
 import { words } from '../words'
 import { Foretold } from './foretold'
+import { Logged } from './logging'
 import type { Kind, Loom, Press, Weaving, Yarn } from './kinds'
 import { doneOf } from './state'
 import { back, go, pickAloud } from './stroke'
@@ -33,6 +34,7 @@ export function WeaveView({ now, weaving }: { now: Loom; weaving: Weaving }) {
         )}
       </p>
       <Foretold now={now} weaving={weaving} at={at} woven={woven} />
+      <Logged id={now.id} place={woven} />
     </section>
   )
 }

@@ -52,6 +52,7 @@ export function Winding() {
         <Field path="winding.tie" label={w.tie} number />
         <Field path="winding.raddle" label={w.raddle} hint={w.raddleHint} />
         <Field path="winding.section" label={w.section} />
+        <Field path="winding.beam-girth" label={w.beamGirth} />
       </div>
     </Group>
   )

@@ -1,18 +1,21 @@
-import { useSignal } from '@preact/signals'
 import { doc } from '../doc'
 import { Field, Group } from '../field'
 import { Set } from '../figure'
-import { Select, Text } from '../inputs'
 import { LearntLines } from '../lines'
+import { LogList } from '../loomside/log_list'
 import { refresh } from '../refresh'
 import { words } from '../words'
 import { tell } from './ask'
+import { FinishSteps } from './finish_steps'
+import { LabelText } from './label'
+import { Measure } from './measure'
 import { record, type Size } from './record'
-import { Log } from './weave'
+import { Weighed } from './weighed'
 
 const w = words.warp
 
-// Finish holds measured sizes beside the planned ones, and what they say.
+// Finish has the steps after the last pick, measured sizes beside the planned ones, what
+// they say, and the label.
 export function Finish() {
   const now = doc.value
   const all = record.value
@@ -21,13 +24,14 @@ export function Finish() {
   return (
     <div class="columns">
       <div>
+        <FinishSteps id={now.id} />
         <Group title={w.finishTitle} says={w.finishSays}>
-          <p class="aside">{w.hot}</p>
           {all.sizes.map((size) => (
             <SizeTable key={size.path} size={size} />
           ))}
           <Measure id={now.id} sizes={all.sizes} />
         </Group>
+        <Weighed />
         <Group title={w.note}>
           <Field path="note" label={w.note} wide />
           {now.started && (
@@ -41,8 +45,12 @@ export function Finish() {
         </Group>
       </div>
       <div class="answers">
+        <LabelText />
         <Learnt />
-        <Log />
+        <section class="loomside-log">
+          <h2>{words.loomsideLog.title}</h2>
+          <LogList id={now.id} />
+        </section>
       </div>
     </div>
   )
@@ -74,38 +82,6 @@ function SizeTable({ size }: { size: Size }) {
         ))}
       </tbody>
     </table>
-  )
-}
-
-// Measure writes one size down.
-function Measure({ id, sizes }: { id: number; sizes: Size[] }) {
-  const path = useSignal(sizes[0]?.path ?? '')
-  const state = useSignal('finished')
-  const typed = useSignal('')
-  const of = sizes.find((size) => size.path === path.value)
-  const known = of?.states.some((s) => s.state === state.value) ? state.value : (of?.states[0]?.state ?? '')
-  const send = async () => {
-    if (await tell(id, 'measurements', { path: path.value, state: known, typed: typed.value })) typed.value = ''
-    await refresh()
-  }
-  if (!of) return null
-  return (
-    <form
-      class="fields"
-      onSubmit={(event) => {
-        event.preventDefault()
-        void send()
-      }}
-    >
-      <Select id="size-what" label={w.what} value={path.value} choices={sizes.map((s) => [s.path, s.says])} set={(to) => (path.value = to)} />
-      <Select id="size-state" label={w.state} value={known} choices={of.states.map((s) => [s.state, s.says])} set={(to) => (state.value = to)} />
-      <Text id="size" label={w.size} placeholder="28 1/4 in" value={typed.value} set={(to) => (typed.value = to)} />
-      <p class="field act">
-        <button type="submit" class="strong">
-          {w.enter}
-        </button>
-      </p>
-    </form>
   )
 }
 

@@ -1,8 +1,9 @@
 import { readDoc } from '../doc'
 import type { Stage } from '../place'
 import { readAdvice } from './advice'
+import { readAfter } from './after'
 import { readRecord } from './record'
-import { readShelves } from './shelf'
+import { readOrigins, readShelves } from './shelf'
 import { readSheets } from './sheets'
 
 // more is what each stage shows beside the warp and its numbers.
@@ -11,8 +12,8 @@ const more: Record<Stage, () => Promise<unknown>> = {
   cloth: readShelves,
   numbers: readAdvice,
   dress: () => Promise.all([readShelves(), readSheets()]),
-  weave: readRecord,
-  finish: readRecord,
+  weave: () => Promise.resolve(), // the log reads itself
+  finish: () => Promise.all([readRecord(), readAfter(), readOrigins()]),
 }
 
 // readWarp reads a warp for one of its stages.

@@ -5,8 +5,7 @@ import type { Figure } from '../kinds'
 import type { Learnt } from '../kinds_doc'
 
 export type Size = { path: string; says: string; states: { state: string; says: string; planned?: string; measured?: string; event?: string }[] }
-export type Entry = { id: string; at: string; what: string; says: string; note?: string; minutes?: number; cancelled?: boolean }
-export type Record_ = { sizes: Size[]; learnt: Learnt[]; yarn: Figure[]; log: Entry[]; woven?: number }
+export type Record_ = { sizes: Size[]; learnt: Learnt[]; yarn: Figure[] }
 
 // record is what was measured and written down of the open warp.
 export const record = signal<Record_ | null>(null)

@@ -24,3 +24,11 @@ export async function readShelves(): Promise<void> {
   if (drafts.is === 'done') shelfDrafts.value = drafts.value.items
   if (from.is === 'done') origins.value = from.value
 }
+
+// readOrigins reads where the parts of the open warp came from.
+export async function readOrigins(): Promise<void> {
+  const now = doc.value
+  if (!now || now.kind !== 'warp') return
+  const from = await askOrigins(now.id)
+  if (from.is === 'done' && doc.value?.id === now.id) origins.value = from.value
+}

@@ -9,6 +9,7 @@ import { document_ } from './en_document'
 import { draft } from './en_draft'
 import { guide } from './en_guide'
 import { loomside } from './en_loomside'
+import { loomsideLog } from './en_loomside_log'
 import { new_ } from './en_new'
 import { shelf } from './en_shelf'
 import { table } from './en_table'
@@ -25,6 +26,7 @@ export const english = {
   draft,
   guide,
   loomside,
+  loomsideLog,
   new_,
   table,
   taking,

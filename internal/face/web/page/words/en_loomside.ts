@@ -69,5 +69,6 @@ export const loomside = {
   away: 'The computer is away. Go on: what you do is kept here and sent when it is back. Do not load this page anew until then.',
   awayWaiting: (n: number): string => `The computer is away. ${counted(n, 'entry is', 'entries are')} kept here and sent when it is back. Do not load this page anew until then.`,
   elsewhere: (place: number): string => `The work stands at ${place}: another device has said so.`,
+  takeBack: 'Take back',
   notWritten: 'Not written down.',
 }
