@@ -190,8 +190,11 @@ func TestBesideAtTheNextStart(t *testing.T) {
 		then object
 		told []string
 	}{
-		{object{"on": true}, nil}, {object{"on": true, "always": true}, nil}, {object{"on": false}, first},
-		{object{"on": false, "always": false}, first}, {object{}, nil},
+		{object{"on": true}, nil},
+		{object{"on": true, "always": true}, nil},
+		{object{"on": false}, first},
+		{object{"on": false, "always": false}, first},
+		{object{}, nil},
 	} {
 		if told := start(false, test.then); !slices.Equal(told, test.told) {
 			t.Errorf("it listened at %q, want %q; then %v", told, test.told, test.then)
