@@ -36,9 +36,9 @@ type World struct {
 
 // Serving is how a page is to be served, and who is told of it.
 type Serving struct {
-	Beside         bool                     // phones and tablets beside the loom are let in, too
-	Announce       func(address string)     // of the page
-	AnnounceBeside func(addresses []string) // that such devices open
+	Beside         bool                                  // phones and tablets beside the loom are let in, too
+	Announce       func(address string)                  // of the page
+	AnnounceBeside func(addresses []string, public bool) // what such devices open; public: others may reach it, too
 }
 
 // The exit codes, fixed and documented in the help of every command.

@@ -53,9 +53,12 @@ func (w World) announce(book *app.OpenBook, address string, opts ServeOptions) {
 }
 
 // announceBeside tells what to open on a phone or a tablet.
-func (w World) announceBeside(addresses []string) {
+func (w World) announceBeside(addresses []string, public bool) {
 	for _, address := range addresses {
 		fmt.Fprintf(w.Out, "Beside the loom, paired phones and tablets open %s\n", address)
+	}
+	if public {
+		fmt.Fprintln(w.Out, "This computer has no address of a home network: others on the internet may reach these as well.")
 	}
 	fmt.Fprintln(w.Out, "Whoever is on the same network can read what they show and send (docs/beside.md).")
 }

@@ -36,7 +36,7 @@ func served(t *testing.T) World {
 		}
 		how.Announce("http://127.0.0.1:1/open/test")
 		if how.Beside {
-			how.AnnounceBeside([]string{"http://192.168.1.20:7071/"})
+			how.AnnounceBeside([]string{"http://192.168.1.20:7071/"}, true)
 		}
 		<-ctx.Done()
 		return nil
@@ -87,12 +87,12 @@ func TestServe(t *testing.T) {
 			t.Errorf("it printed %q, without %q", printed(), want)
 		}
 	}
-	second, endSecond := serving(t, w, path, ServeOptions{})
+	second, endSecond := serving(t, w, path, ServeOptions{Beside: true})
 	wait(t, "the second sley", func() bool { return strings.Contains(second(), "open already") })
 	if err := endSecond(); err != nil {
 		t.Error("the second sley:", err)
 	}
-	if !strings.Contains(second(), "The page is http://127.0.0.1:1/open/test") {
+	if !strings.Contains(second(), "The page is http://127.0.0.1:1/open/test") || !strings.Contains(second(), "is turned on there") {
 		t.Errorf("the second sley printed %q", second())
 	}
 	if err := end(); err != nil || !strings.Contains(printed(), "sley has stopped.") {
@@ -119,8 +119,10 @@ func TestServeBeside(t *testing.T) {
 		if err := end(); err != nil {
 			t.Error(err)
 		}
-		if got := strings.Contains(printed(), "http://192.168.1.20:7071/"); got != beside {
-			t.Errorf("beside %v: it printed %q", beside, printed())
+		for _, want := range []string{"http://192.168.1.20:7071/", "others on the internet"} {
+			if got := strings.Contains(printed(), want); got != beside {
+				t.Errorf("beside %v: it printed %q", beside, printed())
+			}
 		}
 	}
 }

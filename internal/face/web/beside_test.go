@@ -173,7 +173,7 @@ func TestBesideAtTheNextStart(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "book.sley")
 	start := func(beside bool, then object) []string {
 		var told []string
-		book, address, stop := runWith(t, path, web.Running{Beside: beside, Network: loopback, AnnounceBeside: func(a []string) { told = a }})
+		book, address, stop := runWith(t, path, web.Running{Beside: beside, Network: loopback, AnnounceBeside: func(a []string, _ bool) { told = a }})
 		r := &real{t: t, book: book, port: portOf(t, address)}
 		r.client = r.windowAt(address)
 		if status := r.ask("POST", "/api/beside", then, nil); status != 200 {

@@ -15,9 +15,10 @@ type Running struct {
 	Token    string               // what requests must carry, where no window carries another
 	Announce func(address string) // called once the page can be opened
 	// Beside listens for devices beside the loom from the start, as where the book says that
-	// it always does; AnnounceBeside is called with the addresses that they open.
+	// it always does; AnnounceBeside is called with the addresses that they open, and whether
+	// others than the home's network may reach them.
 	Beside         bool
-	AnnounceBeside func(addresses []string)
+	AnnounceBeside func(addresses []string, public bool)
 	Network        func() (Network, error) // nil: LocalNetwork
 }
 
@@ -74,6 +75,7 @@ func (s *Server) besideFromStart(ctx context.Context, how Running) {
 		s.Log.Error("nobody can be heard beside the loom", "error", err)
 	}
 	if how.AnnounceBeside != nil && len(addresses) > 0 {
-		how.AnnounceBeside(addresses)
+		on := s.besideNow()
+		how.AnnounceBeside(addresses, on != nil && on.network.Public)
 	}
 }
