@@ -99,6 +99,20 @@ func TestHeddlesOfP1(t *testing.T) {
 	}
 }
 
+// A balancing end is no group of its own, at either side.
+func TestNoGroupIsOfAFewEnds(t *testing.T) {
+	for _, threading := range []string{"(1 2 3 4 3 2) x fill, 1", "1, (2 3 4 3 2 1) x fill", "1 2, (3 4 3 2 1 2) x fill, 3 2 1"} {
+		r := solved(t, set(p1, "ends = 505\n", "", "(1 2 3 4 3 2) x fill, 1\"\nfloating", threading+"\"\nfloating"))
+		for _, side := range Sides(Threading) {
+			for _, p := range stepOf(t, Dressing(r, Asked{Sides: map[string]Side{Threading: side}}), Threading).Parts {
+				if p.Ends < fewEnds || p.Ends > endsInGroup+2*fewEnds {
+					t.Errorf("%s from the %s: a group of %d ends", threading, side, p.Ends)
+				}
+			}
+		}
+	}
+}
+
 func TestBoutsAreTheReckoned(t *testing.T) {
 	r := demo(t, "galley-towels")
 	s := stepOf(t, Dressing(r, Asked{}), Winding)

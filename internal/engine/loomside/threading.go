@@ -25,7 +25,7 @@ func (d dressing) threading(from Side) []Part {
 	}
 	t := d.r.Plan.Warp.Threading
 	rows := dress.Threading(draft.ShaftsOf(t.Before()), draft.ShaftsOf(t.FillRuns()), draft.ShaftsOf(t.After()), times, endsInGroup)
-	groups := inOrder(rows)
+	groups := joined(inOrder(rows))
 	if from == Right {
 		slices.Reverse(groups)
 		for i := range groups {
@@ -53,6 +53,24 @@ func inOrder(rows []dress.Threaded) [][]int {
 	out := make([][]int, len(all))
 	for i, g := range all {
 		out[i] = g.shafts
+	}
+	return out
+}
+
+// fewEnds is how many ends are too few for a group of their own: one that balances, or
+// what is over at the end.
+const fewEnds = 6
+
+// joined puts groups of a few ends to their neighbours.
+func joined(groups [][]int) [][]int {
+	var out [][]int
+	for i, g := range groups {
+		last := len(out) - 1
+		if last >= 0 && (len(g) < fewEnds || i == 1 && len(out[last]) < fewEnds) {
+			out[last] = slices.Concat(out[last], g)
+			continue
+		}
+		out = append(out, g)
 	}
 	return out
 }

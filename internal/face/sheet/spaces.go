@@ -114,17 +114,19 @@ func (s style) fitting(width float64, texts ...string) string {
 func (r *raddled) centre(x, top, foot, each float64) []scene.Item {
 	mid := x + float64(r.left)*each
 	words := foot + 5
+	word := label.wide(wordCentre) / 2
+	at := min(max(mid, x+word), x+r.wide-word) // of a narrow raddle the word is wider than half
 	items := []scene.Item{
 		scene.Line{X1: mid, Y1: top, X2: mid, Y2: words, Pen: scene.Solid(1.2)},
-		middle(label, mid, words, wordCentre),
+		middle(label, at, words, wordCentre),
 	}
 	left, right := filled(wordOnLeft, "{n}", count(r.left)), filled(wordOnRight, "{n}", count(r.spaces-r.left))
-	half := label.wide(wordCentre)/2 + 4
-	if r.left > 0 && mid-half-small.wide(left) > x {
-		items = append(items, small.ending(mid-half, words, left))
+	half := word + 4
+	if r.left > 0 && at-half-small.wide(left) > x {
+		items = append(items, small.ending(at-half, words, left))
 	}
-	if mid+half+small.wide(right) < x+r.wide {
-		items = append(items, small.at(mid+half, words, right))
+	if at+half+small.wide(right) < x+r.wide {
+		items = append(items, small.at(at+half, words, right))
 	}
 	return items
 }
