@@ -167,6 +167,23 @@ var actions = []action{
 	{does: "Studio.Records", command: "book records", route: "GET /api/records", manual: "docs/book.md#what-came-of-it"},
 	{does: "Studio.Samples", command: "book samples", route: "GET /api/documents/{id}/samples", manual: "docs/book.md#what-came-of-it"},
 	{does: "Studio.Advice", command: "book advice", route: "GET /api/documents/{id}/samples", manual: "docs/book.md#what-came-of-it"},
+
+	// Devices beside the loom.
+	{does: "Studio.OfferPairing", route: "POST /api/beside/code", because: "a code is good while the page runs that shows it"},
+	{does: "Studio.OfferedPairing", route: "GET /api/beside", because: "a code is good while the page runs that shows it"},
+	{does: "Studio.EndPairing", route: "POST /api/beside", because: "a code is good while the page runs that shows it"},
+	{does: "Studio.Pair", because: "what a device asks of a running page, by a route of its own (docs/api.md)"},
+	{does: "Studio.DeviceOf", because: "how a running page knows a device"},
+	{does: "Studio.Devices", command: "book devices", route: "GET /api/beside", manual: "docs/beside.md"},
+	{does: "Studio.DeviceNamed", because: "how a command names a device"},
+	{does: "Studio.Revoke", command: "book revoke", route: "POST /api/devices/{device}/revoke", manual: "docs/beside.md"},
+	{does: "Studio.NameDevice", command: "book name-device", route: "POST /api/devices/{device}", manual: "docs/beside.md"},
+	{does: "Studio.BesideAlways", route: "GET /api/beside", because: "settings are of the page; a command has sley --beside"},
+	{does: "Studio.SetBesideAlways", route: "POST /api/beside", because: "settings are of the page; a command has sley --beside"},
+	{does: "Studio.RememberBesidePort", because: "what a running page does"},
+	{does: "Studio.RememberedBesidePort", because: "what a running page does"},
+	{does: "Studio.InHand", because: "what a running page shows to a device"},
+	{does: "Studio.HappenedInHand", because: "what a running page shows to a device"},
 	{does: "Studio.Measurable", because: completes},
 	{does: "MeasuredStates", because: completes},
 }

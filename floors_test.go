@@ -156,6 +156,7 @@ var modules = []module{
 	{"modernc.org/sqlite", []string{"internal/edge/book"}, "the book is one SQLite file, without C"},
 	{"github.com/klauspost/compress", []string{"internal/edge/book"}, "versions are pressed against one another"},
 	{"golang.org/x/sys", []string{"internal/edge/book"}, "the lock of a book is the system's own, which ends with its process"},
+	{"rsc.io/qr", []string{"internal/face/web"}, "it knows which dots of the square that phones read are dark; the drawing is ours"},
 	{"github.com/chromedp/chromedp", []string{"internal/face/web/browsing"}, "tests drive Chromium through it, in that package's words"},
 	{"github.com/chromedp/cdproto", []string{"internal/face/web/browsing"}, "the words chromedp speaks to Chromium with"},
 	{"github.com/google/go-cmp", nil, "differences of values in tests"},

@@ -41,7 +41,10 @@ func books() cli.Books {
 // entries ever share one, and few enough to be typed.
 func newID() string { return strings.ToLower(rand.Text())[:16] }
 
-func serve(ctx context.Context, book *app.OpenBook, announce func(string)) error {
+func serve(ctx context.Context, book *app.OpenBook, how cli.Serving) error {
 	log := slog.New(slog.NewTextHandler(os.Stderr, &slog.HandlerOptions{Level: slog.LevelError}))
-	return web.Run(ctx, book, web.Running{Program: version(), Log: log, Token: rand.Text(), Announce: announce})
+	return web.Run(ctx, book, web.Running{
+		Program: version(), Log: log, Token: rand.Text(), Announce: how.Announce,
+		Beside: how.Beside, AnnounceBeside: how.AnnounceBeside,
+	})
 }

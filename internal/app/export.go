@@ -63,7 +63,7 @@ type told struct {
 }
 
 // leftOut are the settings that belong to a place, not to a book.
-var leftOut = []string{settingPort}
+var leftOut = []string{settingPort, settingBeside, settingBesidePort}
 
 // Export gives everything the book holds as a folder of files that people can read: plan
 // files, interchange texts, and JSON for the rest; write is called for each, by its name

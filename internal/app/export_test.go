@@ -182,9 +182,9 @@ func TestSettingsOfAnImport(t *testing.T) {
 	if err := s.Set(t.Context(), "units", "imperial"); err != nil {
 		t.Fatal(err)
 	}
-	out["book.json"].Data = bytes.Replace(out["book.json"].Data, []byte(`"units"`), []byte(`"port": "1", "look": "large", "units"`), 1)
+	out["book.json"].Data = bytes.Replace(out["book.json"].Data, []byte(`"units"`), []byte(`"port": "1", "beside": "always", "beside-port": "2", "look": "large", "units"`), 1)
 	imported(t, s, out)
-	for name, want := range map[string]string{"units": "imperial", "look": "large", "port": ""} {
+	for name, want := range map[string]string{"units": "imperial", "look": "large", "port": "", "beside": "", "beside-port": ""} {
 		if got, err := s.Setting(t.Context(), name); err != nil || got != want {
 			t.Errorf("%s is %q, want %q: %v", name, got, want, err)
 		}

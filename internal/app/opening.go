@@ -3,6 +3,7 @@ package app
 import (
 	"context"
 	"errors"
+	"io"
 	"time"
 
 	"sley/internal/edge/book"
@@ -17,6 +18,7 @@ type BookAsked struct {
 	Program string        // the version of the program
 	Demo    Demo          // what a new book begins with
 	Create  bool          // make the book, with the demo, when there is none
+	Random  io.Reader     // codes and tokens are drawn from it; nil: what the system has for secrets
 }
 
 // OpenBook is a book that this process holds, with its studio.
@@ -33,6 +35,9 @@ func Open(ctx context.Context, asked BookAsked) (*OpenBook, error) {
 		return nil, err
 	}
 	o := &OpenBook{NewStudio(file, asked.Now, asked.NewID, asked.Program), file}
+	if asked.Random != nil {
+		o.random = asked.Random
+	}
 	if file.Fresh() && len(asked.Demo.Warps) > 0 {
 		if err := o.FillDemo(ctx, asked.Demo); err != nil {
 			return nil, errors.Join(err, o.Close())

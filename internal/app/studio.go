@@ -2,6 +2,8 @@ package app
 
 import (
 	"context"
+	"crypto/rand"
+	"io"
 	"sync"
 	"time"
 
@@ -16,16 +18,19 @@ type Studio struct {
 	now     func() time.Time
 	newID   func() string
 	program string
+	random  io.Reader // of codes and tokens
 	live    watchers
+	pairs   pairing
 	looms   looms
 
 	darkroom sync.Mutex // one photograph is developed at a time
 }
 
 // NewStudio opens a studio on a book. now is the clock, newID gives a random text of 8
-// to 64 characters each time, program is the version that plans are frozen with.
+// to 64 characters each time, program is the version that plans are frozen with. Codes and
+// tokens are drawn from what the system has for secrets.
 func NewStudio(book record.Book, now func() time.Time, newID func() string, program string) *Studio {
-	return &Studio{book: book, now: now, newID: newID, program: program}
+	return &Studio{book: book, now: now, newID: newID, program: program, random: rand.Reader}
 }
 
 // Program is the version of the program that the studio says.

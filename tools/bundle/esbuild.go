@@ -32,9 +32,9 @@ func bundlePage(root string) (files, error) {
 		return nil, err
 	}
 	defer os.RemoveAll(dir)
-	err = esbuild(root, "./"+sources+"/main.tsx", "--outdir="+dir, "--minify",
+	err = esbuild(root, "./"+sources+"/main.tsx", "./"+sources+"/beside.tsx", "--outdir="+dir, "--minify",
 		"--target=es2022,chrome111,firefox113,safari16.4", "--legal-comments=none",
-		"--entry-names=[name]-[hash]", "--asset-names=[name]-[hash]", "--loader:.woff2=file",
+		"--entry-names=[name]-[hash]", "--asset-names=[name]-[hash]", "--loader:.woff2=file", "--loader:.mp4=file", "--loader:.webm=file",
 		"--banner:js=/* licences: see the file licences beside this one */")
 	if err != nil {
 		return nil, err

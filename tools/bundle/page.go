@@ -11,8 +11,11 @@ import (
 	"strings"
 )
 
+// pages are the page itself and that of a device beside the loom.
+var pages = []string{"index.html", "beside.html"}
+
 // withPage adds the files that esbuild does not make: the icon, the licences, and the
-// page itself, which names all others as they are called.
+// pages themselves, which name all others as they are called.
 func withPage(root string, made files) (files, error) {
 	icon, err := os.ReadFile(filepath.Join(root, filepath.FromSlash(sources), "icon.svg"))
 	if err != nil {
@@ -24,12 +27,16 @@ func withPage(root string, made files) (files, error) {
 	}
 	made[hashed("icon.svg", icon)] = icon
 	made[hashed("licences.txt", texts)] = texts
-	page, err := os.ReadFile(filepath.Join(root, filepath.FromSlash(sources), "index.html"))
-	if err != nil {
-		return nil, err
+	for _, name := range pages {
+		page, err := os.ReadFile(filepath.Join(root, filepath.FromSlash(sources), name))
+		if err != nil {
+			return nil, err
+		}
+		if made[name], err = filled(name, page, made); err != nil {
+			return nil, err
+		}
 	}
-	made["index.html"], err = filled(page, made)
-	return made, err
+	return made, nil
 }
 
 // hashed puts a hash of the content into a name, as esbuild does.
@@ -45,7 +52,7 @@ var (
 )
 
 // filled puts the hashed names in for the plain ones of the page.
-func filled(page []byte, made files) ([]byte, error) {
+func filled(of string, page []byte, made files) ([]byte, error) {
 	names := map[string]string{}
 	for name := range made {
 		names[hashInEnd.ReplaceAllString(name, "$1")] = name
@@ -59,7 +66,7 @@ func filled(page []byte, made files) ([]byte, error) {
 		return names[plain]
 	})
 	if missing != nil {
-		return nil, fmt.Errorf("index.html names what was not made: %s", strings.Join(missing, ", "))
+		return nil, fmt.Errorf("%s names what was not made: %s", of, strings.Join(missing, ", "))
 	}
 	return []byte(text), nil
 }

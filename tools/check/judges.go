@@ -19,6 +19,7 @@ var judges = []judge{
 	{"pdftotext", "poppler-utils"},
 	{"pdftoppm", "poppler-utils"},
 	{"strace", "strace"},
+	{"zbarimg", "zbar-tools"},
 }
 
 // checkJudges sees to the programs before the tests ask for them.

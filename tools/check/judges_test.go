@@ -15,7 +15,7 @@ func TestMissingJudgesAreNamedWithTheCommand(t *testing.T) {
 func TestMissingJudgesFailOnlyWhereCIIsSet(t *testing.T) {
 	j, out := testJob(t)
 	t.Setenv("PATH", t.TempDir())
-	if err := checkJudges(j); err != nil || !strings.Contains(out.String(), "apt-get install -y qpdf poppler-utils strace") {
+	if err := checkJudges(j); err != nil || !strings.Contains(out.String(), "apt-get install -y qpdf poppler-utils strace zbar-tools") {
 		t.Errorf("at home: %v, said %q", err, out)
 	}
 	j.ci = true
@@ -23,7 +23,7 @@ func TestMissingJudgesFailOnlyWhereCIIsSet(t *testing.T) {
 		t.Errorf("where CI is set, without rights: %v", err)
 	}
 	j.admin = true // there is no apt-get on this PATH
-	if err := checkJudges(j); err == nil || !strings.Contains(err.Error(), "installing qpdf poppler-utils strace failed") {
+	if err := checkJudges(j); err == nil || !strings.Contains(err.Error(), "installing qpdf poppler-utils strace zbar-tools failed") {
 		t.Errorf("where CI is set, as root: %v", err)
 	}
 }

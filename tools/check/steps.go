@@ -21,7 +21,7 @@ var allSteps = []step{
 	{"staticcheck", "staticcheck finds nothing", checkStatic},
 	{"deadcode", "every function is reached from a main package or a test", checkDead},
 	{"tidy", "go.mod names what is used, and the modules are the ones it was written for", checkTidy},
-	{"judges", "the programs that judge what sley writes are there: qpdf, poppler and strace", checkJudges},
+	{"judges", "the programs that judge what sley writes are there: qpdf, poppler, strace and zbar", checkJudges},
 	{"bundle", "the page that is served is what its sources give", checkBundle},
 	{"frontend", "the types of the page fit and its tests pass; needs Node, and where CI is set gets it", checkFrontend},
 	{"browser", "the page works in Chromium, for everyone; needs it, and where CI is set gets it", checkBrowser},

@@ -29,7 +29,7 @@ book, as in: sley sheet "book:Galley towels" -o towels.pdf
 		Example: "  sley book new --demo\n  sley book list\n  sley book show warp \"Galley towels\"",
 		Args:    cobra.NoArgs,
 	}
-	for _, tasks := range [][]task{wholeTasks(), listTasks(w), editTasks(w), tryTasks(w), unitsTasks(), pictureTasks(w), stockTasks(w), shelfTasks(w), workTasks(w), logTasks(w), loomTasks(w), kindTasks(), againTasks(w), recordTasks(w), promisedTasks(w)} {
+	for _, tasks := range [][]task{wholeTasks(), listTasks(w), editTasks(w), tryTasks(w), unitsTasks(), pictureTasks(w), stockTasks(w), shelfTasks(w), workTasks(w), logTasks(w), loomTasks(w), kindTasks(), againTasks(w), recordTasks(w), promisedTasks(w), deviceTasks(w)} {
 		for _, t := range tasks {
 			cmd.AddCommand(t.command(w))
 		}

@@ -3,6 +3,7 @@ package cli
 import (
 	"bytes"
 	"context"
+	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
@@ -43,6 +44,9 @@ func TestExamplesOfBookCommandsRun(t *testing.T) {
 				t.Fatal("it lacks an example, its exit codes or --json")
 			}
 			inDemo(t, name != "new")
+			if name == "revoke" || name == "name-device" {
+				paired(t, "kitchen tablet")
+			}
 			if err := os.WriteFile("fell.jpg", taken.JPEG(40, 30, 6), 0o644); err != nil {
 				t.Fatal(err)
 			}
@@ -127,6 +131,31 @@ func split(line string) []string {
 		parts[i] = strings.ReplaceAll(parts[i], `"`, "")
 	}
 	return parts
+}
+
+// paired pairs a device with the book that is there, as the page would.
+func paired(t *testing.T, name string) {
+	t.Helper()
+	if err := pairIn(World{Books: testBooks(), book: new(string)}, name); err != nil {
+		t.Fatal(err)
+	}
+}
+
+func pairIn(w World, name string) error {
+	o, err := w.look(context.Background())
+	if err != nil {
+		return err
+	}
+	defer o.Close()
+	offer, err := o.OfferPairing()
+	if err != nil {
+		return err
+	}
+	_, list, err := o.Pair(context.Background(), offer.Code, name)
+	if err == nil && list.Failed() {
+		err = fmt.Errorf("%v", list.All())
+	}
+	return err
 }
 
 // someEntry is the mark of an entry of the demo's stock.

@@ -71,6 +71,16 @@ func holder() {
 	o.Close()
 }
 
+// pairer pairs a device of each name that it is given with the book in the usual place.
+func pairer() {
+	for _, name := range os.Args[1:] {
+		if err := pairIn(World{Books: testBooks(), book: new(string)}, name); err != nil {
+			fmt.Fprintln(os.Stderr, err)
+			os.Exit(1)
+		}
+	}
+}
+
 // held starts holding a book, and waits until it is held.
 func held(ts *testscript.TestScript, neg bool, args []string) {
 	cmd := exec.Command("holder", ts.MkAbs(args[0]))

@@ -26,12 +26,19 @@ type World struct {
 	WriteFolder func(folder string, fill func(Put) error) error
 	ReadFolder  func(folder string) (files fs.FS, closed func() error, err error)
 	Books       Books
-	// ServePage serves the page of a book until ctx ends; announce gets its address.
-	ServePage func(ctx context.Context, book *app.OpenBook, announce func(address string)) error
+	// ServePage serves the page of a book until ctx ends.
+	ServePage func(ctx context.Context, book *app.OpenBook, how Serving) error
 	// Browse opens an address in the browser; nil where nobody is to be bothered.
 	Browse func(address string)
 
 	book *string // the file said with --book
+}
+
+// Serving is how a page is to be served, and who is told of it.
+type Serving struct {
+	Beside         bool                                  // phones and tablets beside the loom are let in, too
+	Announce       func(address string)                  // of the page
+	AnnounceBeside func(addresses []string, public bool) // what such devices open; public: others may reach it, too
 }
 
 // The exit codes, fixed and documented in the help of every command.
@@ -107,7 +114,8 @@ func newRoot(w World) *cobra.Command {
 		Short: "Keep a weaver's book, and reckon a handwoven warp to every number at the loom",
 		Long: `sley alone opens the weaver's book in the browser: everything she plans, weaves
 and learns, in one file. It serves the page to this machine only, until Ctrl+C. The
-first time it makes the book, with a demo in it.
+first time it makes the book, with a demo in it. With --beside, phones and tablets
+that were paired may be used at the loom as well.
 
 Its commands reckon a warp from the piece wanted to the ends, the warp length, the
 reed, the picks, the yarn and the tape, each number with its working, and work in the
@@ -121,6 +129,7 @@ book.
 	}
 	root.PersistentFlags().StringVar(w.book, "book", "", "the file of the book; without it the usual place, which sley book where tells")
 	must(root.RegisterFlagCompletionFunc("book", bookFiles))
+	root.Flags().BoolVar(&opts.Beside, "beside", false, "listen on the local network for paired phones and tablets, until sley stops (docs/beside.md)")
 	root.Flags().BoolVar(&opts.NoBrowser, "no-browser", false, "only print the address of the page")
 	root.AddCommand(newReckon(w), newSheet(w), newLabel(w), newFinish(w), newDraft(w), newYarn(w), newSett(w), newReed(w), newBook(w))
 	return root

@@ -14,6 +14,7 @@ func TestMain(m *testing.M) {
 			os.Exit(Run(os.Args[1:], testWorld()))
 		},
 		"holder": holder,
+		"pairer": pairer,
 	})
 }
 

@@ -11,7 +11,7 @@ import (
 )
 
 // ServeOptions are the flags of sley alone.
-type ServeOptions struct{ NoBrowser bool }
+type ServeOptions struct{ NoBrowser, Beside bool }
 
 // runServe opens the book, or makes it with the demo, and serves its page until it is
 // interrupted. Where another sley has the book, its page is opened.
@@ -32,7 +32,10 @@ func (w World) serve(ctx context.Context, opts ServeOptions) error {
 	if err != nil {
 		return w.openElsewhere(place, err, opts)
 	}
-	err = w.ServePage(ctx, book, func(address string) { w.announce(book, address, opts) })
+	err = w.ServePage(ctx, book, Serving{
+		Beside: opts.Beside, AnnounceBeside: w.announceBeside,
+		Announce: func(address string) { w.announce(book, address, opts) },
+	})
 	if err = errors.Join(err, book.Close()); err != nil {
 		return err
 	}
@@ -49,6 +52,17 @@ func (w World) announce(book *app.OpenBook, address string, opts ServeOptions) {
 	w.browse(address, opts)
 }
 
+// announceBeside tells what to open on a phone or a tablet.
+func (w World) announceBeside(addresses []string, public bool) {
+	for _, address := range addresses {
+		fmt.Fprintf(w.Out, "Beside the loom, paired phones and tablets open %s\n", address)
+	}
+	if public {
+		fmt.Fprintln(w.Out, "This computer has no address of a home network: others on the internet may reach these as well.")
+	}
+	fmt.Fprintln(w.Out, "Whoever is on the same network can read what they show and send (docs/beside.md).")
+}
+
 // openElsewhere opens the page of the sley that has the book.
 func (w World) openElsewhere(place string, err error, opts ServeOptions) error {
 	holder, held := app.InUse(err)
@@ -56,6 +70,9 @@ func (w World) openElsewhere(place string, err error, opts ServeOptions) error {
 		return err
 	}
 	fmt.Fprintf(w.Out, "sley has this book open already (process %d).\nThe book is %s\nThe page is %s\n", holder.PID, place, holder.Address)
+	if opts.Beside {
+		fmt.Fprintln(w.Out, "What listens for phones and tablets is turned on there, under \"By the loom\".")
+	}
 	w.browse(holder.Address, opts)
 	return nil
 }

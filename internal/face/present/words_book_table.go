@@ -29,6 +29,12 @@ var bookWords = map[string]words{
 	"start.woven":   {"picks of this warp are woven, so that its start stands", "", "cancel the entries of what was woven first, if they are wrong"},
 	"stock.nothing": {"an amount of nothing changes no stock", "", "write how much, as \"250 g\" or \"400 yd\"; measured 0 g says that none is left"},
 
+	"device.none":    {"no phone or tablet was paired as \"{read}\"", "", "sley book devices shows those that were"},
+	"device.several": {"more than one phone or tablet is called \"{read}\"", "", "name it by its mark: {valid}"},
+	"pairing.none":   {"there is no code to pair by now", "a code is good for five minutes, and for one device", "ask for a new one at the computer"},
+	"pairing.code":   {"this is not the code that the computer shows", "", "type the six digits as they stand there; after five wrong ones a new code is needed"},
+	"pairing.ended":  {"this was not the code, and it is good no more: five wrong ones were typed", "", "ask for a new one at the computer"},
+
 	"sitting.minutes":        {"\"{read}\" is no time at the loom", "", "write whole minutes, from 1 to {most}"},
 	"sitting.none":           {"no sitting is on", "", "sit down first, or write how many minutes it was"},
 	"sitting.long":           {"the sitting that is on began on {since}, and cannot have lasted until now", "it lasted more than a day, or the clock was set since", "say how many minutes it was"},

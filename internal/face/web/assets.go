@@ -11,6 +11,7 @@ import (
 	"strconv"
 	"strings"
 	"sync"
+	"time"
 )
 
 //go:embed static
@@ -20,6 +21,9 @@ var static embed.FS
 // is served anew each time, and not by Assets.
 const indexName = "index.html"
 
+// besideName is the page of a device beside the loom, of which the same holds.
+const besideName = "beside.html"
+
 // types of the files, which the system's own table may not know or may call otherwise.
 var types = map[string]string{
 	".js":    "text/javascript; charset=utf-8",
@@ -27,6 +31,8 @@ var types = map[string]string{
 	".svg":   "image/svg+xml",
 	".txt":   "text/plain; charset=utf-8",
 	".woff2": "font/woff2",
+	".webm":  "video/webm",
+	".mp4":   "video/mp4",
 }
 
 // asset is a file that is served. packed is its gzip form, made when it is first asked
@@ -39,8 +45,13 @@ type asset struct {
 
 // IndexPage is the HTML of the page, in UTF-8. It has no script and no style within, so
 // that a content security policy may forbid both. The bytes are the caller's own.
-func IndexPage() []byte {
-	page, err := static.ReadFile("static/" + indexName)
+func IndexPage() []byte { return pageNamed(indexName) }
+
+// BesidePage is the same for a device beside the loom. It holds nothing of a book.
+func BesidePage() []byte { return pageNamed(besideName) }
+
+func pageNamed(name string) []byte {
+	page, err := static.ReadFile("static/" + name)
 	if err != nil {
 		panic(err) // embedded: it cannot be missing
 	}
@@ -73,7 +84,7 @@ var assets = sync.OnceValue(func() map[string]asset {
 		panic(err) // embedded
 	}
 	for _, entry := range entries {
-		if entry.Name() != indexName {
+		if entry.Name() != indexName && entry.Name() != besideName {
 			all[entry.Name()] = newAsset(static, "static/"+entry.Name())
 		}
 	}
@@ -109,6 +120,10 @@ func (a asset) serve(w http.ResponseWriter, r *http.Request) {
 	head.Set("Content-Type", a.kind)
 	head.Set("Cache-Control", "public, max-age=31536000, immutable")
 	head.Set("X-Content-Type-Options", "nosniff")
+	if strings.HasPrefix(a.kind, "video/") {
+		http.ServeContent(w, r, "", time.Time{}, bytes.NewReader(a.plain)) // some browsers ask for it piece by piece
+		return
+	}
 	head.Set("Vary", "Accept-Encoding")
 	body := a.plain
 	if takesGzip(r.Header.Values("Accept-Encoding")) && a.packed() != nil {

@@ -16,7 +16,7 @@ import (
 
 // named are the addresses in the page and in its style, which are all that a browser
 // may ask for.
-var named = regexp.MustCompile(`(?:href|src)="/static/([^"]+)"|url\("?\./([^")]+)"?\)`)
+var named = regexp.MustCompile(`(?:href|src)="/static/([^"]+)"|url\("?\./([^")]+)"?\)|"\./([^"]+\.(?:mp4|webm))"`)
 
 func ask(method, target, accept string) *http.Response {
 	r := httptest.NewRequest(method, target, nil)
@@ -39,15 +39,15 @@ func bodyOf(t *testing.T, r *http.Response) []byte {
 
 // TestEveryNameThePageSaysIsServed, and nothing else is carried about for nothing.
 func TestEveryNameThePageSaysIsServed(t *testing.T) {
-	text := string(IndexPage())
+	text := string(IndexPage()) + string(BesidePage())
 	for name, a := range assets() {
-		if strings.HasSuffix(name, ".css") {
+		if strings.HasSuffix(name, ".css") || strings.HasPrefix(name, "beside-") { // whose script names its film
 			text += string(a.plain)
 		}
 	}
 	said := map[string]bool{}
 	for _, m := range named.FindAllStringSubmatch(text, -1) {
-		name := m[1] + m[2]
+		name := m[1] + m[2] + m[3]
 		said[name] = true
 		if r := ask("GET", "/static/"+name, ""); r.StatusCode != http.StatusOK {
 			t.Errorf("%s: %s", name, r.Status)
@@ -58,8 +58,29 @@ func TestEveryNameThePageSaysIsServed(t *testing.T) {
 			t.Errorf("%s is named nowhere", name)
 		}
 	}
-	if len(said) < 9 { // a script, a style, an icon, the licences, five fonts
+	if len(said) < 13 { // two scripts and styles, an icon, the licences, five fonts, a film twice
 		t.Errorf("only %d names found: %v", len(said), said)
+	}
+}
+
+// Some browsers play a film only where it comes piece by piece, as they ask for it.
+func TestAFilmComesInPieces(t *testing.T) {
+	films := 0
+	for name, a := range assets() {
+		if !strings.HasPrefix(a.kind, "video/") {
+			continue
+		}
+		films++
+		r := httptest.NewRequest("GET", "/static/"+name, nil)
+		r.Header.Set("Range", "bytes=0-1")
+		w := httptest.NewRecorder()
+		Assets().ServeHTTP(w, r)
+		if got := w.Result(); got.StatusCode != http.StatusPartialContent || w.Body.Len() != 2 || got.Header.Get("Content-Type") != a.kind {
+			t.Errorf("%s: %s, %d bytes of %s", name, got.Status, w.Body.Len(), got.Header.Get("Content-Type"))
+		}
+	}
+	if films != 2 {
+		t.Errorf("%d films", films)
 	}
 }
 

@@ -30,9 +30,7 @@ var headers = map[string]string{
 // from our own page, and carries the token; whatever breaks is contained.
 func (s *Server) guarded(next http.Handler) http.Handler {
 	origins := http.NewCrossOriginProtection()
-	origins.SetDenyHandler(http.HandlerFunc(func(w http.ResponseWriter, _ *http.Request) {
-		refuse(w, http.StatusForbidden, "request.cross-origin")
-	}))
+	origins.SetDenyHandler(http.HandlerFunc(crossOrigin))
 	inner := s.contained(s.named(origins.Handler(s.known(next))))
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		for name, value := range headers {
@@ -48,7 +46,11 @@ func (s *Server) guarded(next http.Handler) http.Handler {
 // named lets through what asks for this machine by its own names: a page from elsewhere
 // whose name was made to lead here asks for another.
 func (s *Server) named(next http.Handler) http.Handler {
-	hosts := map[string]bool{"127.0.0.1:" + s.port: true, "localhost:" + s.port: true, "[::1]:" + s.port: true}
+	return namedAs(map[string]bool{"127.0.0.1:" + s.port: true, "localhost:" + s.port: true, "[::1]:" + s.port: true}, next)
+}
+
+// namedAs lets through what asks for one of these hosts.
+func namedAs(hosts map[string]bool, next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if !hosts[strings.ToLower(r.Host)] {
 			refuse(w, http.StatusMisdirectedRequest, "request.host")

@@ -36,6 +36,7 @@ func pages(r *real) []view {
 		{name: "draft", path: "/drafts/" + itoa(draft), has: ".told li"},
 		{name: "records", path: "/records", has: ".record"},
 		{name: "units", path: "/units", has: "#unit-length"},
+		{name: "beside", path: "/beside", has: "#beside-always"},
 		{name: "guide", path: "/guide", has: "main h1"},
 	}
 	for _, part := range guideParts {

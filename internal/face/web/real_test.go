@@ -114,12 +114,18 @@ func (r *real) again() {
 // window is a browser that opened the page.
 func (r *real) window() *http.Client {
 	r.t.Helper()
+	return r.windowAt(web.Address(r.port, token))
+}
+
+// windowAt is a browser that opened an address with a token in it.
+func (r *real) windowAt(address string) *http.Client {
+	r.t.Helper()
 	jar, err := cookiejar.New(nil)
 	if err != nil {
 		r.t.Fatal(err)
 	}
 	client := &http.Client{Jar: jar, Timeout: 20 * time.Second}
-	answer, err := client.Get(web.Address(r.port, token))
+	answer, err := client.Get(address)
 	if err != nil {
 		r.t.Fatal(err)
 	}

@@ -14,6 +14,12 @@ type Running struct {
 	Log      *slog.Logger
 	Token    string               // what requests must carry, where no window carries another
 	Announce func(address string) // called once the page can be opened
+	// Beside listens for devices beside the loom from the start, as where the book says that
+	// it always does; AnnounceBeside is called with the addresses that they open, and whether
+	// others than the home's network may reach them.
+	Beside         bool
+	AnnounceBeside func(addresses []string, public bool)
+	Network        func() (Network, error) // nil: LocalNetwork
 }
 
 // Run serves a book until the context ends. It takes the port that the book remembers, or
@@ -41,7 +47,7 @@ func Run(ctx context.Context, book *app.OpenBook, how Running) error {
 	}
 	server := New(Asked{
 		Book: book.Studio, Place: book.Path(), Token: how.Token, Program: how.Program, Log: how.Log,
-		Check: book.Check, Copy: book.KeepToday,
+		Check: book.Check, Copy: book.KeepToday, Network: how.Network,
 	}, port)
 	tending, stop := context.WithCancel(ctx)
 	tended := make(chan struct{})
@@ -50,8 +56,26 @@ func Run(ctx context.Context, book *app.OpenBook, how Running) error {
 		book.Tend(tending, func(err error) { server.Log.Warn("in the background", "error", err) })
 	}()
 	how.Announce(address)
+	server.besideFromStart(ctx, how)
 	err = server.Serve(ctx, on)
 	stop()
 	<-tended
 	return err
+}
+
+// besideFromStart listens for devices where that is wanted. Where it cannot, sley goes on
+// without: the page says how it stands.
+func (s *Server) besideFromStart(ctx context.Context, how Running) {
+	always, err := s.Book.BesideAlways(ctx)
+	if err == nil && !always && !how.Beside {
+		return
+	}
+	addresses, failed := s.TurnBesideOn(ctx)
+	if err := errors.Join(err, failed); err != nil && ctx.Err() == nil {
+		s.Log.Error("nobody can be heard beside the loom", "error", err)
+	}
+	if how.AnnounceBeside != nil && len(addresses) > 0 {
+		on := s.besideNow()
+		how.AnnounceBeside(addresses, on != nil && on.network.Public)
+	}
 }

@@ -17,6 +17,12 @@ import (
 // run serves a book as sley does, and gives the address it announces and how to stop it.
 func run(t *testing.T, path string) (book *app.OpenBook, address string, stop func()) {
 	t.Helper()
+	return runWith(t, path, web.Running{})
+}
+
+// runWith serves it as is said.
+func runWith(t *testing.T, path string, how web.Running) (book *app.OpenBook, address string, stop func()) {
+	t.Helper()
 	book, err := app.Open(t.Context(), app.BookAsked{Path: path, Now: clock(), NewID: numbered(), Program: "test", Create: true})
 	if err != nil {
 		t.Fatal(err)
@@ -24,7 +30,8 @@ func run(t *testing.T, path string) (book *app.OpenBook, address string, stop fu
 	ctx, cancel := context.WithCancel(t.Context())
 	announced, ended := make(chan string, 1), make(chan error, 1)
 	go func() {
-		ended <- web.Run(ctx, book, web.Running{Program: "test", Token: "new-token", Announce: func(a string) { announced <- a }})
+		how.Program, how.Token, how.Announce = "test", "new-token", func(a string) { announced <- a }
+		ended <- web.Run(ctx, book, how)
 	}()
 	stop = func() {
 		cancel()

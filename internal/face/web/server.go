@@ -22,15 +22,18 @@ type Asked struct {
 	Log     *slog.Logger
 	Check   func(context.Context) error // reads all of the book
 	Copy    func(context.Context) (string, error)
-	Upload  time.Duration // how long a photograph may take to arrive; 0: two minutes
+	Network func() (Network, error) // where devices can reach this machine; nil: LocalNetwork
+	Upload  time.Duration           // how long a photograph may take to arrive; 0: two minutes
 }
 
 // Server answers the requests of the page.
 type Server struct {
 	Asked
-	port  string
-	pages http.Handler
-	beat  time.Duration // between two signs of life of a stream
+	port   string
+	pages  http.Handler
+	beat   time.Duration // between two signs of life of a stream
+	routes []route       // those of the page, some of which devices have as well
+	beside beside
 }
 
 // heartbeat is how often a stream says that it lives.
@@ -49,7 +52,7 @@ const (
 
 // New makes a server for the port that it will be reached at.
 func New(asked Asked, port string) *Server {
-	s := &Server{Asked: asked, port: port, beat: heartbeat}
+	s := &Server{Asked: asked, port: port, beat: heartbeat, routes: routes}
 	if s.Log == nil {
 		s.Log = slog.New(slog.DiscardHandler)
 	}
@@ -63,17 +66,19 @@ func (s *Server) ServeHTTP(w http.ResponseWriter, r *http.Request) { s.pages.Ser
 // routed sends each request to its route.
 func (s *Server) routed() http.Handler {
 	mux := http.NewServeMux()
-	for _, r := range routes {
+	for _, r := range s.routes {
 		mux.Handle(r.pattern, r.handler(s))
 	}
 	return mux
 }
 
 // Serve answers requests on a listener until the context ends, then stops: streams at
-// once, other requests when they are answered or after five seconds.
+// once, other requests when they are answered or after five seconds. Whatever listens for
+// devices beside the loom ends with it.
 func (s *Server) Serve(ctx context.Context, on net.Listener) error {
 	running, stop := context.WithCancel(context.WithoutCancel(ctx))
 	defer stop()
+	defer s.TurnBesideOff()
 	server := &http.Server{
 		Handler: s, ReadHeaderTimeout: headerTime, ReadTimeout: readTime, WriteTimeout: writeTime,
 		IdleTimeout: idleTime, MaxHeaderBytes: mostHeader,

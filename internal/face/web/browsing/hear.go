@@ -3,6 +3,8 @@ package browsing
 import (
 	"net"
 	"net/url"
+	"slices"
+	"sync"
 
 	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/chromedp"
@@ -73,5 +75,17 @@ func staysHere(u *url.URL) bool {
 		return true
 	}
 	ip := net.ParseIP(u.Hostname())
-	return u.Hostname() == "localhost" || ip != nil && ip.IsLoopback()
+	return u.Hostname() == "localhost" || ip != nil && (ip.IsLoopback() || slices.ContainsFunc(ownAddresses(), ip.Equal))
 }
+
+// ownAddresses are the addresses of this machine: what is asked for there does not leave it.
+var ownAddresses = sync.OnceValue(func() []net.IP {
+	all, _ := net.InterfaceAddrs()
+	var out []net.IP
+	for _, one := range all {
+		if in, ok := one.(*net.IPNet); ok {
+			out = append(out, in.IP)
+		}
+	}
+	return out
+})

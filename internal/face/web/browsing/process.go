@@ -89,6 +89,16 @@ func (p *process) giveBack(t testing.TB, b *Browser) {
 // of the machine than the page under test.
 const unused = "Translate,BlinkGenPropertyTrees,WebUIOmniboxPopup,WebUIOmniboxAimPopup,WebUIOmniboxFullPopup"
 
+// resolving is how names are found: whatever a page asks for elsewhere is found by no one,
+// but this machine's own addresses are, which a page beside the loom is asked for at.
+func resolving() string {
+	rules := "MAP * ~NOTFOUND, EXCLUDE 127.0.0.1, EXCLUDE localhost"
+	for _, ip := range ownAddresses() {
+		rules += ", EXCLUDE " + ip.String()
+	}
+	return rules
+}
+
 // begun starts Chromium with a folder of its own, which chromedp removes at its end.
 func begun(t testing.TB, path string) *process {
 	t.Helper()
@@ -96,8 +106,7 @@ func begun(t testing.TB, path string) *process {
 		chromedp.ExecPath(path),
 		chromedp.NoSandbox, chromedp.DisableGPU, // root may not have a sandbox, and there is no screen
 		chromedp.Flag("disable-features", unused), chromedp.Flag("disable-quic", true), chromedp.Flag("disable-component-update", true),
-		// Whatever a page asks for elsewhere is found by no one.
-		chromedp.Flag("host-resolver-rules", "MAP * ~NOTFOUND, EXCLUDE 127.0.0.1, EXCLUDE localhost"),
+		chromedp.Flag("host-resolver-rules", resolving()),
 	)
 	allocator, end := chromedp.NewExecAllocator(context.Background(), options...)
 	ctx, closeAll := chromedp.NewContext(allocator)

@@ -133,6 +133,8 @@ export function Foot() {
         <span class="path">{words.bookAt(place)}</span>
       </p>
       <p>
+        <Link to={{ page: 'beside' }}>{words.beside.title}</Link>
+        {' · '}
         <Link to={{ page: 'units' }}>{words.units}</Link>
         {' · '}
         <Link to={{ page: 'glossary' }}>{words.glossary}</Link>

@@ -20,6 +20,7 @@ export type Place =
   | { page: 'catalogue' }
   | { page: 'records' }
   | { page: 'units' }
+  | { page: 'beside' }
   | { page: 'guide'; part: string }
   | { page: 'glossary'; term?: string }
   | { page: 'nowhere' }
@@ -55,6 +56,7 @@ function alone(first: string): Place {
     case 'new':
     case 'records':
     case 'units':
+    case 'beside':
     case 'glossary':
       return { page: first }
     default:

@@ -9,14 +9,26 @@ export function readBy(read: () => Promise<boolean>): void {
   reader = read
 }
 
+// What every page reads beside that: the book, or what a device beside the loom may know.
+let about: () => Promise<boolean> = readBook
+
+export function aboutBy(read: () => Promise<boolean>): void {
+  about = read
+}
+
+async function readBook(): Promise<boolean> {
+  const answer = await askBook()
+  if (!heard(answer)) return false
+  book.value = answer.value
+  return true
+}
+
 let latest: Promise<boolean> = Promise.resolve(false)
 
 // readAll asks for both at once: of a large book each takes its time.
 async function readAll(): Promise<boolean> {
-  const [about, read] = await Promise.all([askBook(), reader()])
-  if (!heard(about)) return false
-  book.value = about.value
-  return read
+  const read = await Promise.all([about(), reader()])
+  return read.every(Boolean)
 }
 
 // refresh reads the book and what the page shows of it, all anew.

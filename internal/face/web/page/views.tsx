@@ -1,6 +1,8 @@
 import type { ComponentChild } from 'preact'
 import { Bench } from './bench/page'
 import { hand } from './bench/hand'
+import { BesidePage } from './beside/page'
+import { readBeside } from './beside/state'
 import { docName, readDoc } from './doc'
 import { readWeaves } from './drafts/catalogue'
 import { Catalogue } from './drafts/catalogue_page'
@@ -56,6 +58,7 @@ export const views: Record<Place['page'], View> = {
   looms: { show: () => <LoomsPage />, read: () => looms.read(), title: () => words.shelf.looms },
   loom: { show: () => <LoomPage />, read: (p) => (p.page === 'loom' ? readDoc(p.id) : nothing()), title: nameOf(words.shelf.loom) },
   units: { show: () => <UnitsPage />, read: readUnits, title: () => words.units },
+  beside: { show: () => <BesidePage />, read: readBeside, title: () => words.beside.title },
   drafts: { show: () => <Drafts />, read: () => drafts.read(), title: () => words.draft.heading },
   draft: { show: () => <DraftPage />, read: (p) => (p.page === 'draft' ? readDraft(p.id) : nothing()), title: nameOf(words.draft.nothingOf) },
   table: { show: (p) => (p.page === 'table' ? <TablePage of={p.of} id={p.id} /> : null), read: (p) => (p.page === 'table' ? readTable(p.id) : nothing()), title: nameOf(words.table.title) },

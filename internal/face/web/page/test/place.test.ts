@@ -3,7 +3,7 @@ import { test } from 'node:test'
 import { addressOf, placeOf } from '../place'
 
 test('every place has an address that leads back to it', () => {
-  const all = ['/', '/new', '/warps/5/piece', '/warps/5/finish', '/yarns', '/yarns/12', '/looms/3', '/drafts', '/drafts/9', '/drafts/catalogue', '/records', '/units', '/guide', '/guide/numbers', '/glossary']
+  const all = ['/', '/new', '/warps/5/piece', '/warps/5/finish', '/yarns', '/yarns/12', '/looms/3', '/drafts', '/drafts/9', '/drafts/catalogue', '/records', '/units', '/beside', '/guide', '/guide/numbers', '/glossary']
   for (const path of all) assert.equal(addressOf(placeOf(path)), path)
   assert.deepEqual(placeOf('/warps/5'), { page: 'warp', id: 5, stage: 'piece' })
   assert.deepEqual(placeOf('/yarns/'), { page: 'yarns' })

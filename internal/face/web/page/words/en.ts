@@ -4,6 +4,7 @@
 import type { Place } from '../place'
 import { counted } from './counted'
 import { warp } from './en_warp'
+import { beside } from './en_beside'
 import { document_ } from './en_document'
 import { draft } from './en_draft'
 import { guide } from './en_guide'
@@ -30,6 +31,7 @@ export const english = {
   table,
   taking,
   terms,
+  beside,
 
   skip: 'To the page itself',
   pages: 'Pages',
