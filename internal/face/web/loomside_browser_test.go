@@ -174,11 +174,11 @@ func TestBlanketFromWindingToRecord(t *testing.T) {
 		}
 	}
 	tab.Says("20 %")
-	tab.Wait("!!document.querySelector('[data-step=\"wash\"] input[type=checkbox]')")
-	tab.Do("document.querySelector('[data-step=\"wash\"] input[type=checkbox]').click()")
-	tab.Wait("!!document.querySelector('[data-step=\"wash\"].done')")
+	tab.Wait("!!document.querySelector('[data-step=\"rest\"] input[type=checkbox]')")
+	tab.Do("document.querySelector('[data-step=\"rest\"] input[type=checkbox]').click()")
+	tab.Wait("!!document.querySelector('[data-step=\"rest\"].done')")
 	tab.Reload()
-	tab.Wait("document.querySelector('[data-step=\"wash\"] input[type=checkbox]')?.checked")
+	tab.Wait("document.querySelector('[data-step=\"rest\"] input[type=checkbox]')?.checked === true")
 }
 
 // Two windows at once, each with its own foot: what they say comes together, and each hears

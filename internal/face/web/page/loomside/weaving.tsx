@@ -73,18 +73,22 @@ function Pick({ weaving, at }: { weaving: Weaving; at: Where }) {
       <p class="loom-where">
         <span>{stretchAt(at.kind, at.in)}</span> <span>{w.pickOf(at.in + 1, at.kind.picks)}</span> <MotifWords kind={at.kind} at={at.in} />
       </p>
-      {press && (
-        <>
-          <p class="loom-now">
-            <span class="loom-what">{weaving.treadled ? w.treadle(press.treadles.length) : w.lift}</span> <strong class="loom-figure">{press.text}</strong>
-          </p>
-          <Feet weaving={weaving} press={press} />
-          {weaving.treadled && <p class="loom-top-says">{w.onTop(press.up_says)}</p>}
-        </>
-      )}
-      <Shuttle weaving={weaving} at={at} />
-      <Tape at={at} />
-      <Coming weaving={weaving} at={at} />
+      <div class="loom-pick">
+        {press && (
+          <div>
+            <p class="loom-now">
+              <span class="loom-what">{weaving.treadled ? w.treadle(press.treadles.length) : w.lift}</span> <strong class="loom-figure">{press.text}</strong>
+            </p>
+            <Feet weaving={weaving} press={press} />
+          </div>
+        )}
+        <div>
+          {press && weaving.treadled && <p class="loom-top-says">{w.onTop(press.up_says)}</p>}
+          <Shuttle weaving={weaving} at={at} />
+          <Tape at={at} />
+          <Coming weaving={weaving} at={at} />
+        </div>
+      </div>
     </>
   )
 }
