@@ -105,7 +105,7 @@ function Feet({ weaving, press }: { weaving: Weaving; press: Press }) {
   if (n > 16) return null
   const pressed = weaving.treadled ? press.treadles : press.up
   return (
-    <svg class="loom-feet" viewBox={`0 0 ${n * 24} 48`} aria-hidden="true">
+    <svg class="loom-feet" preserveAspectRatio="xMinYMid" viewBox={`0 0 ${n * 24} 48`} aria-hidden="true">
       {Array.from({ length: n }, (_, i) => (
         <rect key={i} class={pressed.includes(i + 1) ? 'pressed' : ''} x={i * 24 + 3} y={pressed.includes(i + 1) ? 8 : 2} width="18" height="38" rx="2" />
       ))}
