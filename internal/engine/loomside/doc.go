@@ -55,8 +55,10 @@ func Sides(step string) []Side {
 	switch step {
 	case Threading, Knotting:
 		return []Side{Left, Right}
-	case Sleying, Spreading:
+	case Sleying:
 		return []Side{Left, Centre, Right}
+	case Spreading:
+		return []Side{Centre, Left, Right}
 	}
 	return nil
 }

@@ -37,6 +37,7 @@ type LoomStepJSON struct {
 	ID    string         `json:"id"`
 	Says  string         `json:"says"`
 	Lead  string         `json:"lead"`
+	First []string       `json:"first,omitempty"` // to be seen to before it is begun
 	Care  string         `json:"care,omitempty"`
 	Unit  string         `json:"unit"`
 	Item  string         `json:"item,omitempty"` // what an item of its parts says
@@ -119,7 +120,7 @@ func (l looming) step(i int) LoomStepJSON {
 	words := stepNames[s.ID]
 	out := LoomStepJSON{
 		ID: s.ID, Says: words.name, Lead: words.lead, Care: stepCare[s.ID], Unit: words.unit, Item: words.item, Total: s.Total, Done: s.Done,
-		Side: string(s.Side), Parts: []LoomPartJSON{},
+		Side: string(s.Side), First: l.first(s), Parts: []LoomPartJSON{},
 	}
 	if feet := feetWords(s.Feet); feet != "" {
 		out.Lead += " " + feet + "."
@@ -134,7 +135,7 @@ func (l looming) step(i int) LoomStepJSON {
 	switch {
 	case s.ID == loomside.Winding:
 		out.Per = max(l.Result.Plan.Winding.Together.Is, 1)
-		out.Board = l.Result.Plan.Winding.HasBoard()
+		out.Board = l.Result.Plan.Winding.HasBoard() || l.Result.Plan.Winding.Mill.Given()
 	case out.Each:
 		out.Per = 1
 	}

@@ -74,12 +74,19 @@ func (s LoomStepJSON) write(b *strings.Builder) {
 	if s.Care != "" {
 		fmt.Fprintf(b, "%s\n", s.Care)
 	}
+	for _, line := range s.First {
+		fmt.Fprintf(b, "  %s\n", line)
+	}
 	for _, p := range s.Parts {
 		box := "[ ]"
 		if p.To <= s.Done {
 			box = "[x]"
 		}
-		fmt.Fprintf(b, "\n%s %s\n", box, p.Title)
+		title := p.Title
+		if len(p.Items) == 0 && strings.Trim(p.Big, "0123456789 ") != "" {
+			title = p.Big + ". " + title
+		}
+		fmt.Fprintf(b, "\n%s %s\n", box, title)
 		var items []string
 		for _, item := range p.Items {
 			items = append(items, item.Text)

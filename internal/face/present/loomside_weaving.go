@@ -6,6 +6,7 @@ import (
 	"sley/internal/engine/loomside"
 	"sley/internal/engine/reckon"
 	"sley/internal/trade/qty"
+	"sley/internal/trade/warp"
 )
 
 // WeavingJSON is a warp pick by pick.
@@ -14,6 +15,7 @@ type WeavingJSON struct {
 	Treadles int             `json:"treadles"` // of the draft
 	Shafts   int             `json:"shafts"`
 	Total    int             `json:"total"`
+	Reads    string          `json:"reads"` // how the tape is read: with the warp tight, or slackened
 	Presses  []PressJSON     `json:"presses"`
 	Yarns    []LoomYarnJSON  `json:"yarns"`
 	Kinds    []WovenKindJSON `json:"kinds"`
@@ -81,7 +83,10 @@ func (l looming) weaving() *WeavingJSON {
 	plan := l.Result.Plan
 	out := &WeavingJSON{
 		Treadled: w.Treadled, Treadles: len(plan.Drafting.Ups), Shafts: plan.Shafts(), Total: w.Total,
-		Presses: []PressJSON{}, Yarns: []LoomYarnJSON{},
+		Presses: []PressJSON{}, Yarns: []LoomYarnJSON{}, Reads: readTight,
+	}
+	if plan.Tape == warp.Slackened {
+		out.Reads = readSlack
 	}
 	for _, p := range w.Presses {
 		out.Presses = append(out.Presses, l.press(p))

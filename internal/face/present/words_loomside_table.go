@@ -86,6 +86,16 @@ var changeRemedies = map[string]string{
 
 // The words of parts, checks and notes at the loom.
 const (
+	readTight     = "with the warp under tension"
+	readSlack     = "with the warp slackened"
+	millTurns     = "On the mill: {turns} whole turns, and {past} more"
+	beamTurns     = "The beam takes {turns} turns, growing as it fills"
+	heddlesOf     = "Shaft {shaft}: {n} heddles"
+	heddlesSpare  = "; {has} on it, {spare} to spare"
+	heddlesShort  = "; {has} on it, put {spare} more on before you begin"
+	shaftTied     = "Shaft {shaft}:"
+	raisedBy      = " raised by {treadles}"
+	loweredBy     = " lowered by {treadles}"
 	boutTitle     = "Bout {n} of {of}: {ends} ends in {passes} passes"
 	boutChange    = "After {n} passes change to {yarn}, at {peg}"
 	atStartPeg    = "the peg where the warp starts"

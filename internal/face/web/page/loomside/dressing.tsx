@@ -22,10 +22,23 @@ export function StepView({ now, step, done }: { now: Loom; step: Step; done: num
         <b>{step.says}</b> <span class="loom-sum">{w.count(done, step.total, step.unit)}</span>
       </p>
       {step.care && <p class="aside">{step.care}</p>}
+      {done === 0 && <First list={step.first} />}
       {finished ? <Finished now={now} step={step} /> : check ? <Check part={check} /> : part && <Under step={step} part={part} done={done} />}
       <Go step={step} finished={finished} check={Boolean(check)} />
       <More now={now} step={step} done={done} part={part} />
     </section>
+  )
+}
+
+// First is what is seen to before a step is begun.
+function First({ list }: { list: string[] | undefined }) {
+  if (!list?.length) return null
+  return (
+    <ul class="loom-first" role="list">
+      {list.map((one) => (
+        <li key={one}>{one}</li>
+      ))}
+    </ul>
   )
 }
 
@@ -125,6 +138,7 @@ function More({ now, step, done, part }: { now: Loom; step: Step; done: number; 
     <details class="loom-more">
       <summary>{w.more}</summary>
       <p>{step.lead}</p>
+      {done > 0 && <First list={step.first} />}
       {step.per > 0 && part && done < part.to && (
         <p>
           <button type="button" class="plain" onClick={() => move(step.id, part.to)}>

@@ -51,7 +51,7 @@ export function Foretold({ now, weaving, at, woven }: Props) {
             </div>
           ))}
         </dl>
-        <Tape woven={woven} />
+        <Tape woven={woven} reads={weaving.reads} />
         <Scale weaving={weaving} />
         <Said list={now.said} />
       </details>
@@ -66,7 +66,7 @@ export function Foretold({ now, weaving, at, woven }: Props) {
 }
 
 // Tape writes down what the tape reads now.
-function Tape({ woven }: { woven: number }) {
+function Tape({ woven, reads }: { woven: number; reads: string }) {
   const typed = useSignal('')
   const send = () => {
     if (!typed.value) return
@@ -75,7 +75,7 @@ function Tape({ woven }: { woven: number }) {
   }
   return (
     <form class="fields" onSubmit={(event) => (event.preventDefault(), send())}>
-      <Text id="loom-tape" label={w.tapeReads} placeholder="17 1/4 in" value={typed.value} set={(to) => (typed.value = to)} />
+      <Text id="loom-tape" label={w.tapeReads(reads)} placeholder="17 1/4 in" value={typed.value} set={(to) => (typed.value = to)} />
       <p class="field act">
         <button type="submit" class="plain">
           {w.write}

@@ -11,6 +11,7 @@ export type Step = {
   id: string
   says: string
   lead: string
+  first?: string[]
   care?: string
   unit: string
   item?: string
@@ -45,6 +46,7 @@ export type Weaving = {
   treadles: number
   shafts: number
   total: number
+  reads: string
   presses: Press[]
   yarns: Yarn[]
   kinds: Kind[]

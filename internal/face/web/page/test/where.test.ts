@@ -63,7 +63,7 @@ const kind: Kind = {
 }
 
 const weaving: Weaving = {
-  treadled: true, treadles: 4, shafts: 4, total: 20, presses: [], yarns: [], kinds: [kind],
+  treadled: true, treadles: 4, shafts: 4, total: 20, reads: '', presses: [], yarns: [], kinds: [kind],
   pieces: [0, 10].map((before, i) => ({ kind: 0, says: `towel ${i + 1}`, before, first: [], last: [] })),
 }
 

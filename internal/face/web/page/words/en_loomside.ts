@@ -55,7 +55,7 @@ export const loomside = {
   coming: 'then',
   foretold: 'How it will come out',
   short: 'It does not come out as it goes. What can still be changed:',
-  tapeReads: 'The tape reads now',
+  tapeReads: (how: string): string => `The tape reads now, ${how}`,
   weighIn: (yarn: string): string => (yarn ? `Left of ${yarn} on the scale` : 'Left on the scale'),
   yarn: 'Yarn',
   write: 'Write it down',

@@ -1,0 +1,119 @@
+package present
+
+import (
+	"strings"
+
+	"sley/internal/app"
+	"sley/internal/engine/loomside"
+	"sley/internal/engine/reckon"
+	"sley/internal/trade/draft"
+	"sley/internal/trade/loom"
+	"sley/internal/trade/qty"
+)
+
+// first words what is to be seen to before a step is begun.
+func (l looming) first(s app.LoomsideStep) []string {
+	switch s.ID {
+	case loomside.Winding:
+		return l.onMill()
+	case loomside.Sections, loomside.Beaming:
+		return l.turnsOfBeam()
+	case loomside.Threading:
+		return l.heddles()
+	case loomside.TyingUp:
+		return append(l.byShaft(), l.twoFooted()...)
+	}
+	return nil
+}
+
+func (l looming) onMill() []string {
+	turns, ok := l.Result.Node("winding.turns")
+	past, also := l.Result.Node("winding.past")
+	if !ok || !also {
+		return nil
+	}
+	return []string{put(millTurns, "{turns}", l.u.Bench(turns), "{past}", l.u.Bench(past))}
+}
+
+func (l looming) turnsOfBeam() []string {
+	turns, ok := l.Result.Node("beam.turns")
+	if !ok {
+		return nil
+	}
+	return []string{put(beamTurns, "{turns}", l.u.Bench(turns))}
+}
+
+// heddles words the heddles that each shaft needs, with those it has.
+func (l looming) heddles() []string {
+	var out []string
+	for shaft := 1; shaft <= l.Result.Plan.Shafts(); shaft++ {
+		at := "[" + number(shaft) + "]"
+		need, ok := l.Result.Node("heddles" + at)
+		if !ok {
+			continue
+		}
+		text := put(heddlesOf, "{shaft}", number(shaft), "{n}", l.u.Bench(need))
+		has, known := l.Result.Node("heddles.on-loom" + at)
+		if known {
+			text += l.spare(has, has.Is.Sub(need.Is))
+		}
+		out = append(out, text)
+	}
+	return out
+}
+
+func (l looming) spare(has reckon.Node, left qty.Rat) string {
+	words := heddlesSpare
+	if left.Sign() < 0 {
+		words = heddlesShort
+	}
+	return put(words, "{has}", l.u.Bench(has), "{spare}", number(left.Abs().Count(qty.Up)))
+}
+
+// byShaft words the treadles that each shaft hangs from.
+func (l looming) byShaft() []string {
+	var out []string
+	plan := l.Result.Plan
+	for shaft := 1; shaft <= plan.Shafts(); shaft++ {
+		var tied, lowered draft.Set
+		for i, tie := range plan.Ties() {
+			if tie.Tied.Has(shaft) {
+				tied = tied.With(i + 1)
+			}
+			if tie.Lowered.Has(shaft) {
+				lowered = lowered.With(i + 1)
+			}
+		}
+		if plan.Loom.Shed == loom.Sinking || plan.Loom.Shed == loom.Counterbalance {
+			tied, lowered = 0, tied
+		}
+		out = append(out, put(shaftTied, "{shaft}", number(shaft))+tiedWords(tied, lowered))
+	}
+	return out
+}
+
+func tiedWords(raised, lowered draft.Set) string {
+	var parts []string
+	if raised != 0 {
+		parts = append(parts, put(raisedBy, "{treadles}", SetText(raised)))
+	}
+	if lowered != 0 {
+		parts = append(parts, put(loweredBy, "{treadles}", SetText(lowered)))
+	}
+	if len(parts) == 0 {
+		return " " + SetText(0)
+	}
+	return strings.Join(parts, ",")
+}
+
+// twoFooted says that the loom has fewer treadles than the cloth has lifts.
+func (l looming) twoFooted() []string {
+	var out []string
+	for _, p := range l.Problems.All() {
+		if p.Code == "loom.two-footed" {
+			p = l.u.Localise(p)
+			out = append(out, Wrong(p)+"; "+Fix(p))
+		}
+	}
+	return out
+}
