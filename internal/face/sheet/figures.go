@@ -43,7 +43,7 @@ func (p *press) figure(words, value, note style, l present.Line) block {
 	is := letter.FractionText(l.Value)
 	labels := words.even(l.Label, end-value.wide(is)-2*apart)
 	notes := note.wrap(letter.FractionText(l.Note), p.width()-end-apart-1)
-	high := max(float64(len(labels))*words.lead, words.lead+float64(len(notes)-1)*note.lead)
+	high := float64(len(labels))*words.lead + float64(max(len(notes)-1, 0))*note.lead // notes begin on the last line
 	return block{high: high, draw: func(x, y float64) []scene.Item {
 		last := y + float64(len(labels)-1)*words.lead
 		items := stacked(words, x, y, labels)
