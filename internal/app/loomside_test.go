@@ -1,6 +1,7 @@
 package app_test
 
 import (
+	"flag"
 	"fmt"
 	"testing"
 
@@ -213,6 +214,10 @@ func TestTapeAndScale(t *testing.T) {
 // Two devices say their picks in any order, each again and again, with the connection lost
 // in between: none is lost, none counted twice.
 func TestTwoDevicesAtOnce(t *testing.T) {
+	if f := flag.Lookup("rapid.checks"); testing.Short() && f.Value.String() == f.DefValue {
+		flag.Set("rapid.checks", "15")
+		defer flag.Set("rapid.checks", f.DefValue)
+	}
 	s, id := onLoom(t)
 	rapid.Check(t, func(rt *rapid.T) {
 		base := atLoom(t, s, id).Woven

@@ -46,6 +46,7 @@ func pages(r *real) []view {
 	for _, stage := range []string{"piece", "cloth", "numbers", "dress", "weave", "finish"} {
 		all = append(all, view{name: "warp-" + stage, path: fmt.Sprintf("/warps/%d/%s", warp, stage), has: ".group, .reckoning, .sheets"})
 	}
+	all = append(all, view{name: "loomside", path: fmt.Sprintf("/loomside/%d", warp), has: ".loom"})
 	return append(all, view{"warp-working", fmt.Sprintf("/warps/%d/numbers", warp), "[data-id=\"warp.wound\"]", func(_ *real, tab *browsing.Tab) {
 		tab.Do("document.querySelector('[data-id=\"warp.wound\"]').click()")
 		tab.Wait("!!document.querySelector('.working .formula')")
