@@ -16,7 +16,9 @@ func (l looming) first(s app.LoomsideStep) []string {
 	switch s.ID {
 	case loomside.Winding:
 		return l.onMill()
-	case loomside.Sections, loomside.Beaming:
+	case loomside.Sections:
+		return append(l.packages(), l.turnsOfBeam()...)
+	case loomside.Beaming:
 		return l.turnsOfBeam()
 	case loomside.Threading:
 		return l.heddles()
@@ -41,6 +43,17 @@ func (l looming) turnsOfBeam() []string {
 		return nil
 	}
 	return []string{put(beamTurns, "{turns}", l.u.Bench(turns))}
+}
+
+// packages words what is wound on the cones or spools behind a sectional beam.
+func (l looming) packages() []string {
+	var out []string
+	for _, n := range l.Result.Nodes {
+		if n.Says() == "packages[].runs[].wound" {
+			out = append(out, put(packagesHold, "{yarn}", n.About.Yarn, "{packages}", n.About.Mark, "{is}", l.u.Bench(n)))
+		}
+	}
+	return out
 }
 
 // heddles words the heddles that each shaft needs, with those it has.

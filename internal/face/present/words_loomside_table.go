@@ -90,6 +90,7 @@ const (
 	readSlack     = "with the warp slackened"
 	millTurns     = "On the mill: {turns} whole turns, and {past} more"
 	beamTurns     = "The beam takes {turns} turns, growing as it fills"
+	packagesHold  = "Package {packages} of {yarn}: {is} on each"
 	heddlesOf     = "Shaft {shaft}: {n} heddles"
 	heddlesSpare  = "; {has} on it, {spare} to spare"
 	heddlesShort  = "; {has} on it, put {spare} more on before you begin"
