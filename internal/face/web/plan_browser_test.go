@@ -48,9 +48,11 @@ func TestNumbersFollowTheKeys(t *testing.T) {
 	tab.Click("Undo")
 	tab.Says("Undone: Galley towels")
 	tab.Wait(field("pieces[0].length") + ".value === '28 in'")
+	tab.Wait("document.querySelector('.standing').innerText === 'saved'") // until the step is answered the next waits for it
 	tab.Click("Undo")
 	tab.Wait(field("pieces[0].count") + ".value === '6'")
 	figureIs(tab, "warp.wound", "7 1/2 yd (270 in)")
+	tab.Wait("document.querySelector('.standing').innerText === 'saved'")
 	tab.Click("Redo")
 	tab.Wait(field("pieces[0].count") + ".value === '5'")
 	tab.Quiet(t, false)
