@@ -1,9 +1,9 @@
-import { useSignal } from '@preact/signals'
 import { useEffect } from 'preact/hooks'
-import { Select, Text } from '../inputs'
+import { Select } from '../inputs'
 import { words } from '../words'
 import { BoardPicture } from './board'
 import type { Loom, Part, Step } from './kinds'
+import { OneLine } from './one_line'
 import { move, tellLoom, view } from './state'
 import { aloud, back, checked, go, toCheck } from './stroke'
 import { partAt } from './where'
@@ -133,7 +133,6 @@ function Go({ step, finished, check }: { step: Step; finished: boolean; check: b
 
 // More is the whole part at once, another place, another side.
 function More({ now, step, done, part }: { now: Loom; step: Step; done: number; part: Part | undefined }) {
-  const typed = useSignal('')
   return (
     <details class="loom-more">
       <summary>{w.more}</summary>
@@ -146,24 +145,16 @@ function More({ now, step, done, part }: { now: Loom; step: Step; done: number; 
           </button>
         </p>
       )}
-      <form
-        class="fields"
-        onSubmit={(event) => {
-          event.preventDefault()
-          const to = Number(typed.value)
-          if (!typed.value || !Number.isInteger(to)) return
-          checked.value = `${step.id} ${to}`
-          move(step.id, to, true)
-          typed.value = ''
+      <OneLine
+        id="loom-place"
+        label={w.setTo(step.unit, step.total)}
+        button={w.setIt}
+        number
+        send={(typed) => {
+          checked.value = `${step.id} ${Number(typed)}`
+          move(step.id, Number(typed), true)
         }}
-      >
-        <Text id="loom-place" label={w.setTo(step.unit, step.total)} number value={typed.value} set={(to) => (typed.value = to)} />
-        <p class="field act">
-          <button type="submit" class="plain">
-            {w.setIt}
-          </button>
-        </p>
-      </form>
+      />
       {step.sides && (
         <Select id="loom-side" label={w.side} value={step.side ?? ''} choices={step.sides.map((side) => [side.id, side.says])} set={(to) => tellLoom('chosen', { what: `side.${step.id}`, value: to })} />
       )}

@@ -2,12 +2,13 @@ import { useSignal } from '@preact/signals'
 import { ask } from '../ask'
 import { Set } from '../figure'
 import { heard } from '../heard'
-import { Select, Text } from '../inputs'
+import { Select } from '../inputs'
 import { refresh } from '../refresh'
 import { windowId } from '../window'
 import { words } from '../words'
 import { Amending } from './amending'
 import type { Loom, LoomSaid, Weaving } from './kinds'
+import { OneLine } from './one_line'
 import { move, tellLoom } from './state'
 import type { Where } from './where'
 
@@ -66,44 +67,18 @@ export function Foretold({ now, weaving, at, woven }: Props) {
 }
 
 // Tape writes down what the tape reads now.
-function Tape({ woven, reads }: { woven: number; reads: string }) {
-  const typed = useSignal('')
-  const send = () => {
-    if (!typed.value) return
-    tellLoom('tape', { typed: typed.value, pick: woven })
-    typed.value = ''
-  }
-  return (
-    <form class="fields" onSubmit={(event) => (event.preventDefault(), send())}>
-      <Text id="loom-tape" label={w.tapeReads(reads)} placeholder="17 1/4 in" value={typed.value} set={(to) => (typed.value = to)} />
-      <p class="field act">
-        <button type="submit" class="plain">
-          {w.write}
-        </button>
-      </p>
-    </form>
-  )
-}
+const Tape = ({ woven, reads }: { woven: number; reads: string }) => (
+  <OneLine id="loom-tape" label={w.tapeReads(reads)} button={w.write} placeholder="17 1/4 in" send={(typed) => tellLoom('tape', { typed, pick: woven })} />
+)
 
 // Scale writes down what is left of a yarn.
 function Scale({ weaving }: { weaving: Weaving }) {
-  const typed = useSignal('')
   const yarn = useSignal(weaving.yarns[0]?.name ?? '')
-  const send = () => {
-    if (!typed.value) return
-    tellLoom('weighed', { yarn: yarn.value, typed: typed.value })
-    typed.value = ''
-  }
+  const several = weaving.yarns.length > 1
   return (
-    <form class="fields" onSubmit={(event) => (event.preventDefault(), send())}>
-      {weaving.yarns.length > 1 && <Select id="loom-yarn" label={w.yarn} value={yarn.value} choices={weaving.yarns.map((y) => [y.name, y.name])} set={(to) => (yarn.value = to)} />}
-      <Text id="loom-scale" label={w.weighIn(weaving.yarns.length > 1 ? '' : yarn.value)} placeholder="180 g" value={typed.value} set={(to) => (typed.value = to)} />
-      <p class="field act">
-        <button type="submit" class="plain">
-          {w.write}
-        </button>
-      </p>
-    </form>
+    <OneLine id="loom-scale" label={w.weighIn(several ? '' : yarn.value)} button={w.write} placeholder="180 g" send={(typed) => tellLoom('weighed', { yarn: yarn.value, typed })}>
+      {several && <Select id="loom-yarn" label={w.yarn} value={yarn.value} choices={weaving.yarns.map((y) => [y.name, y.name])} set={(to) => (yarn.value = to)} />}
+    </OneLine>
   )
 }
 
@@ -135,25 +110,9 @@ function TakeBack({ id, says }: { id: string; says: string }) {
 }
 
 // Jump sets the place.
-function Jump({ weaving }: { weaving: Weaving }) {
-  const typed = useSignal('')
-  const send = () => {
-    const to = Number(typed.value)
-    if (!typed.value || !Number.isInteger(to)) return
-    move('weaving', to, true)
-    typed.value = ''
-  }
-  return (
-    <form class="fields" onSubmit={(event) => (event.preventDefault(), send())}>
-      <Text id="loom-pick" label={w.wovenTo(weaving.total)} number value={typed.value} set={(to) => (typed.value = to)} />
-      <p class="field act">
-        <button type="submit" class="plain">
-          {w.setIt}
-        </button>
-      </p>
-    </form>
-  )
-}
+const Jump = ({ weaving }: { weaving: Weaving }) => (
+  <OneLine id="loom-pick" label={w.wovenTo(weaving.total)} button={w.setIt} number send={(typed) => move('weaving', Number(typed), true)} />
+)
 
 // Ended says that a piece ended where the weaving stands.
 function Ended({ now, at, woven }: { now: Loom; at: Where; woven: number }) {

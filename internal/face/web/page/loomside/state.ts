@@ -2,6 +2,7 @@ import { computed, signal } from '@preact/signals'
 import { ask } from '../ask'
 import { heard, stand } from '../heard'
 import type { Answer } from '../kinds'
+import { refreshSoon } from '../refresh'
 import { said } from '../state'
 import { windowId } from '../window'
 import { words } from '../words'
@@ -75,7 +76,7 @@ export function tellLoom(route: string, body: Record<string, unknown>): void {
 
 // hear listens to what became of deeds.
 export function hear(): void {
-  heed({ came, wrong: wentWrong, empty: () => void (loom.peek() && readLoom(loom.peek()!.id)) })
+  heed({ came, wrong: wentWrong, empty: refreshSoon }) // one reading, with what the stream says of it
   void send()
 }
 
