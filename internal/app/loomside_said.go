@@ -183,14 +183,7 @@ func (s *Studio) Taped(ctx context.Context, h Happened, pick int) (*problem.List
 	h.What = record.Taped
 	e := s.event(h, record.Progress, list)
 	e.Typed = strings.TrimSpace(h.Typed)
-	size, err := qty.ParseLength(e.Typed)
-	var fault *qty.Fault
-	if asFault(err, &fault) {
-		list.Fail(fault.Code, "size", h.Typed, fault.Args)
-	} else if size <= 0 {
-		list.Fail("measurement.nothing", "size", h.Typed, nil)
-	}
-	e.Amount.Length = size
+	e.Amount.Length = sizeTyped(h.Typed, list)
 	return list, s.said(ctx, h, e, pick, list)
 }
 

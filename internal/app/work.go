@@ -140,14 +140,7 @@ func (s *Studio) Measured(ctx context.Context, h Happened, path, state string) (
 	if valid := MeasuredStates(path); !slices.Contains(valid, state) {
 		list.Fail("measurement.state", "state", state, problem.Args{"valid": valid})
 	}
-	size, err := qty.ParseLength(e.Typed)
-	var fault *qty.Fault
-	if asFault(err, &fault) {
-		list.Fail(fault.Code, "size", h.Typed, fault.Args)
-	} else if size <= 0 {
-		list.Fail("measurement.nothing", "size", h.Typed, nil)
-	}
-	e.Amount.Length = size
+	e.Amount.Length = sizeTyped(h.Typed, list)
 	shown, err := s.Show(ctx, h.Document)
 	if err != nil {
 		return e, list, err

@@ -72,11 +72,12 @@ type Asked struct {
 // Step is one step of dressing: so much of something, in parts that are done and checked
 // one after another.
 type Step struct {
-	ID    string
-	Side  Side        // empty where the step has none
-	Total int         // of what it counts: ends, dents, spaces, sections, treadles, things to do
-	Feet  *tieup.Feet // tie-up: whether the feet can take turns; nil where they press none
-	Parts []Part
+	ID      string
+	Side    Side          // empty where the step has none
+	Total   int           // of what it counts: ends, dents, spaces, sections, treadles, things to do
+	Feet    *tieup.Feet   // tie-up: whether the feet can take turns; nil where they press none
+	ByShaft []tieup.Cords // tie-up: the same cords from the other end, shaft 1 first
+	Parts   []Part
 }
 
 // Part is what is done before the next check. By the step only some fields are set.
@@ -97,7 +98,7 @@ type Part struct {
 	Spaces   []int       // spreading: ends in each space, in the order of the work
 	Number   int         // of the bout, the section, the treadle; from 1
 	Whole    bool        // a whole section
-	Tie      draft.Tie   // tie-up: what the treadle's cords do
+	Cords    tieup.Cords // tie-up: of the treadle
 	Up       draft.Set   // tie-up: what is on top; first inch: what to open
 	Opens    tieup.Shed  // tie-up: how it opens on this loom
 	Pressed  draft.Set   // first inch: the treadles that open it; none: by hand

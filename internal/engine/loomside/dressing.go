@@ -2,6 +2,7 @@ package loomside
 
 import (
 	"sley/internal/engine/reckon"
+	"sley/internal/engine/tieup"
 	"sley/internal/trade/loom"
 	"sley/internal/trade/qty"
 )
@@ -69,7 +70,7 @@ func (d dressing) step(id string) Step {
 	case Knotting:
 		s.Parts = d.knots(s.Side)
 	case TyingUp:
-		s.Parts, s.Feet = d.ties(), d.feet()
+		s.Parts, s.Feet, s.ByShaft = d.ties(), d.feet(), tieup.ByShaft(d.tied())
 	case FirstInch:
 		s.Parts = d.inch()
 	default:
@@ -126,8 +127,8 @@ func (d dressing) ties() []Part {
 	}
 	var out []Part
 	opens := d.opens()
-	for i, tie := range plan.Ties() {
-		out = append(out, Part{From: i, To: i + 1, Number: i + 1, Tie: tie, Up: plan.Drafting.Ups[i], Opens: opens[i+1]})
+	for i, cords := range tieup.ByTreadle(d.tied()) {
+		out = append(out, Part{From: i, To: i + 1, Number: i + 1, Cords: cords, Up: plan.Drafting.Ups[i], Opens: opens[i+1]})
 	}
 	return out
 }

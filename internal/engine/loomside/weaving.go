@@ -63,13 +63,11 @@ type Motif struct {
 
 // Piece is one piece on the warp.
 type Piece struct {
-	Kind       int  // index of Weaving.Kinds
-	Number, Of int  // among those of its kind of piece, from 1
-	Before     int  // picks of the warp before it
-	Shortened  bool // it has other picks than planned
-	FirstOnes  End
-	LastOnes   End
-	CutOff     bool // the cloth is cut off after it, and the warp tied on again
+	Kind        int // index of Weaving.Kinds
+	Number, Of  int // among those of its kind of piece, from 1
+	Before      int // picks of the warp before it
+	First, Last End
+	CutOff      bool // the cloth is cut off after it, and the warp tied on again
 }
 
 // End is what is done at one end of a piece at the loom.
@@ -124,12 +122,11 @@ func (w *weaver) pieces(i int) {
 		if w.Total > mostPicks {
 			return
 		}
-		planned := picks
 		if end, ok := w.ends[len(w.Pieces)+1]; ok && end > w.Total {
 			picks = end - w.Total
 		}
-		p := Piece{Kind: w.kind(i, picks), Number: n + 1, Of: len(all), Before: w.Total, Shortened: picks != planned}
-		p.FirstOnes, p.LastOnes = w.end(i, "first"), w.end(i, "last")
+		p := Piece{Kind: w.kind(i, picks), Number: n + 1, Of: len(all), Before: w.Total}
+		p.First, p.Last = w.end(i, "first"), w.end(i, "last")
 		p.CutOff = w.r.Plan.Pieces[i].CutOff && n == len(all)-1
 		w.Pieces = append(w.Pieces, p)
 		w.Total += picks

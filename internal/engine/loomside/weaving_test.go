@@ -141,7 +141,7 @@ func TestTowelsPickByPick(t *testing.T) {
 func TestBlanketEnds(t *testing.T) {
 	w := woven(t, demo(t, "berth-blanket"), nil)
 	p := w.Pieces[0]
-	if len(w.Pieces) != 1 || !p.FirstOnes.Hemstitch || !p.LastOnes.Hemstitch || p.FirstOnes.Fringe == nil || w.Sampling == nil {
+	if len(w.Pieces) != 1 || !p.First.Hemstitch || !p.Last.Hemstitch || p.First.Fringe == nil || w.Sampling == nil {
 		t.Errorf("%+v", p)
 	}
 }

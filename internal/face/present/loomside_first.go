@@ -6,8 +6,7 @@ import (
 	"sley/internal/app"
 	"sley/internal/engine/loomside"
 	"sley/internal/engine/reckon"
-	"sley/internal/trade/draft"
-	"sley/internal/trade/loom"
+	"sley/internal/engine/tieup"
 	"sley/internal/trade/qty"
 )
 
@@ -23,7 +22,7 @@ func (l looming) first(s app.LoomsideStep) []string {
 	case loomside.Threading:
 		return l.heddles()
 	case loomside.TyingUp:
-		return append(l.byShaft(), l.twoFooted()...)
+		return append(byShaft(s.ByShaft), l.twoFooted()...)
 	}
 	return nil
 }
@@ -34,7 +33,7 @@ func (l looming) onMill() []string {
 	if !ok || !also {
 		return nil
 	}
-	return []string{put(millTurns, "{turns}", l.u.Bench(turns), "{past}", l.u.Bench(past))}
+	return []string{fillIn(millTurns, "{turns}", l.u.Bench(turns), "{past}", l.u.Bench(past))}
 }
 
 func (l looming) turnsOfBeam() []string {
@@ -42,7 +41,7 @@ func (l looming) turnsOfBeam() []string {
 	if !ok {
 		return nil
 	}
-	return []string{put(beamTurns, "{turns}", l.u.Bench(turns))}
+	return []string{fillIn(beamTurns, "{turns}", l.u.Bench(turns))}
 }
 
 // packages words what is wound on the cones or spools behind a sectional beam.
@@ -50,7 +49,7 @@ func (l looming) packages() []string {
 	var out []string
 	for _, n := range l.Result.Nodes {
 		if n.Says() == "packages[].runs[].wound" {
-			out = append(out, put(packagesHold, "{yarn}", n.About.Yarn, "{packages}", n.About.Mark, "{is}", l.u.Bench(n)))
+			out = append(out, fillIn(packagesHold, "{yarn}", n.About.Yarn, "{packages}", n.About.Mark, "{is}", l.u.Bench(n)))
 		}
 	}
 	return out
@@ -65,7 +64,7 @@ func (l looming) heddles() []string {
 		if !ok {
 			continue
 		}
-		text := put(heddlesOf, "{shaft}", number(shaft), "{n}", l.u.Bench(need))
+		text := fillIn(heddlesOf, "{shaft}", number(shaft), "{n}", l.u.Bench(need))
 		has, known := l.Result.Node("heddles.on-loom" + at)
 		if known {
 			text += l.spare(has, has.Is.Sub(need.Is))
@@ -80,38 +79,25 @@ func (l looming) spare(has reckon.Node, left qty.Rat) string {
 	if left.Sign() < 0 {
 		words = heddlesShort
 	}
-	return put(words, "{has}", l.u.Bench(has), "{spare}", number(left.Abs().Count(qty.Up)))
+	return fillIn(words, "{has}", l.u.Bench(has), "{spare}", number(left.Abs().Count(qty.Up)))
 }
 
 // byShaft words the treadles that each shaft hangs from.
-func (l looming) byShaft() []string {
+func byShaft(cords []tieup.Cords) []string {
 	var out []string
-	plan := l.Result.Plan
-	for shaft := 1; shaft <= plan.Shafts(); shaft++ {
-		var tied, lowered draft.Set
-		for i, tie := range plan.Ties() {
-			if tie.Tied.Has(shaft) {
-				tied = tied.With(i + 1)
-			}
-			if tie.Lowered.Has(shaft) {
-				lowered = lowered.With(i + 1)
-			}
-		}
-		if plan.Loom.Shed == loom.Sinking || plan.Loom.Shed == loom.Counterbalance {
-			tied, lowered = 0, tied
-		}
-		out = append(out, put(shaftTied, "{shaft}", number(shaft))+tiedWords(tied, lowered))
+	for i, c := range cords {
+		out = append(out, fillIn(shaftTied, "{shaft}", number(i+1))+tiedWords(c))
 	}
 	return out
 }
 
-func tiedWords(raised, lowered draft.Set) string {
+func tiedWords(c tieup.Cords) string {
 	var parts []string
-	if raised != 0 {
-		parts = append(parts, put(raisedBy, "{treadles}", SetText(raised)))
+	if c.Raises != 0 {
+		parts = append(parts, fillIn(raisedBy, "{treadles}", SetText(c.Raises)))
 	}
-	if lowered != 0 {
-		parts = append(parts, put(loweredBy, "{treadles}", SetText(lowered)))
+	if c.Lowers != 0 {
+		parts = append(parts, fillIn(loweredBy, "{treadles}", SetText(c.Lowers)))
 	}
 	if len(parts) == 0 {
 		return " " + SetText(0)

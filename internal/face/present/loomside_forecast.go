@@ -18,7 +18,7 @@ func (l looming) forecast() []FigureJSON {
 	add("expects", sayExpects, f.Expects, "")
 	if f.Reads != nil {
 		is := f.Reads.Is.Rat()
-		add("reads", sayReads, &is, put(sayReadAt, "{n}", number(f.Reads.Pick-l.Weaving.Pieces[f.Piece].Before)))
+		add("reads", sayReads, &is, fillIn(sayReadAt, "{n}", number(f.Reads.Pick-l.Weaving.Pieces[f.Piece].Before)))
 	}
 	if f.Beat != nil {
 		out = append(out, FigureJSON{ID: "beat", Says: sayBeat, Value: l.u.perLength(*f.Beat), Note: l.beatWanted()})
@@ -42,21 +42,21 @@ func (l looming) beatWanted() string {
 	if !ok {
 		return ""
 	}
-	return put(sayBeatWanted, "{is}", l.u.Bench(n))
+	return fillIn(sayBeatWanted, "{is}", l.u.Bench(n))
 }
 
 func (l looming) tapeNote(words string, nm *qty.Rat) string {
 	if nm == nil {
 		return ""
 	}
-	return put(words, "{is}", l.u.onTape(*nm))
+	return fillIn(words, "{is}", l.u.onTape(*nm))
 }
 
 // plannedNote says what a piece was to read, and the picks that bring it there.
 func (l looming) plannedNote(f *loomside.Forecast) string {
 	note := l.tapeNote(sayPlannedAt, f.Planned)
 	if f.PicksTo != nil {
-		note += "; " + put(saySoMany, "{n}", number(*f.PicksTo))
+		note += "; " + fillIn(saySoMany, "{n}", number(*f.PicksTo))
 	}
 	return note
 }
@@ -69,13 +69,13 @@ func (l looming) warpLeft(w *loomside.WarpLeft) []FigureJSON {
 	spare := FigureJSON{ID: "warp-spare", Says: sayWarpSpare, Value: l.u.onTape(w.Spare), Note: sayAllFits}
 	if w.Spare.Sign() < 0 {
 		spare = FigureJSON{ID: "warp-short", Says: sayWarpShort, Value: l.u.onTape(w.Spare.Neg())}
-		spare.Note = put(saySomeFit, "{n}", number(w.Pieces), "{of}", number(toGo))
+		spare.Note = fillIn(saySomeFit, "{n}", number(w.Pieces), "{of}", number(toGo))
 	}
 	return []FigureJSON{{ID: "warp-left", Says: sayWarpLeft, Value: l.u.onTape(w.Left)}, spare}
 }
 
 func (l looming) weftLeft(y loomside.WeftLeft) []FigureJSON {
-	say := func(words string) string { return put(words, "{yarn}", y.Yarn) }
+	say := func(words string) string { return fillIn(words, "{yarn}", y.Yarn) }
 	out := []FigureJSON{{ID: "weft." + y.Yarn, Says: say(sayWeft), Value: l.u.yarnLong(y.Needs)}}
 	if y.Left != nil {
 		left := FigureJSON{ID: "left." + y.Yarn, Says: say(sayWeftLeft), Value: l.u.yarnLong(*y.Left), Note: sayByStock}
@@ -83,10 +83,10 @@ func (l looming) weftLeft(y loomside.WeftLeft) []FigureJSON {
 			left.Note = sayByScale
 		}
 		if y.Lasts != nil {
-			left.Note += "; " + put(sayLasts, "{n}", number(*y.Lasts), "{of}", number(y.Picks))
+			left.Note += "; " + fillIn(sayLasts, "{n}", number(*y.Lasts), "{of}", number(y.Picks))
 		}
 		if y.Long != nil {
-			left.Note += ", " + put(sayLong, "{is}", l.u.onTape(*y.Long))
+			left.Note += ", " + fillIn(sayLong, "{is}", l.u.onTape(*y.Long))
 		}
 		out = append(out, left)
 	}
@@ -107,7 +107,7 @@ func (l looming) remedies() []string {
 		case loomside.MoreYarn:
 			is = l.u.yarnLong(one.Is)
 		}
-		out = append(out, put(changeRemedies[one.Kind], "{pieces}", number(one.Pieces), "{is}", is, "{yarn}", one.Yarn))
+		out = append(out, fillIn(changeRemedies[one.Kind], "{pieces}", number(one.Pieces), "{is}", is, "{yarn}", one.Yarn))
 	}
 	return out
 }

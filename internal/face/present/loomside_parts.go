@@ -9,30 +9,27 @@ import (
 	"sley/internal/engine/loomside"
 	"sley/internal/engine/reckon"
 	"sley/internal/engine/tieup"
-	"sley/internal/trade/loom"
+	"sley/internal/trade/draft"
 	"sley/internal/trade/qty"
 )
-
-// put fills a text's names, as {n}.
-func put(text string, pairs ...string) string { return strings.NewReplacer(pairs...).Replace(text) }
 
 // bout words a bout: its yarns, its changes and ties, and what is left of each yarn.
 func (l looming) bout(out *LoomPartJSON, s app.LoomsideStep, n int) {
 	p := s.Parts[n]
-	out.Title = put(boutTitle, "{n}", number(p.Number), "{of}", number(len(s.Parts)), "{ends}", number(p.Ends), "{passes}", number(p.Passes))
+	out.Title = fillIn(boutTitle, "{n}", number(p.Number), "{of}", number(len(s.Parts)), "{ends}", number(p.Ends), "{passes}", number(p.Passes))
 	out.Items = yarnItems(p.Yarns)
 	for _, c := range p.Changes {
-		out.Check = append(out.Check, put(boutChange, "{n}", number(c.After), "{yarn}", strings.Join(c.Yarns, " and "), "{peg}", pegWords(c.Far)))
+		out.Check = append(out.Check, fillIn(boutChange, "{n}", number(c.After), "{yarn}", strings.Join(c.Yarns, " and "), "{peg}", pegWords(c.Far)))
 	}
 	w := l.Result.Plan.Winding
 	if each := w.Together.Is; each > 1 {
-		out.Check = append(out.Check, put(boutEach, "{each}", number(each)))
+		out.Check = append(out.Check, fillIn(boutEach, "{each}", number(each)))
 		if odd := p.Ends % each; odd > 0 {
-			out.Check = append(out.Check, put(boutOdd, "{odd}", number(odd)))
+			out.Check = append(out.Check, fillIn(boutOdd, "{odd}", number(odd)))
 		}
 	}
 	if p.Ties > 0 {
-		out.Check = append(out.Check, put(boutTies, "{n}", number(p.Ties), "{tie}", number(w.Tie.Is)))
+		out.Check = append(out.Check, fillIn(boutTies, "{n}", number(p.Ties), "{tie}", number(w.Tie.Is)))
 	} else {
 		out.Check = append(out.Check, boutChoke)
 	}
@@ -45,7 +42,7 @@ func (l looming) bout(out *LoomPartJSON, s app.LoomsideStep, n int) {
 func stopsOf(p loomside.Part, each, tie int) []StopJSON {
 	var out []StopJSON
 	for _, c := range p.Changes {
-		says := put(boutChangeNow, "{yarn}", strings.Join(c.Yarns, " and "), "{peg}", pegWords(c.Far))
+		says := fillIn(boutChangeNow, "{yarn}", strings.Join(c.Yarns, " and "), "{peg}", pegWords(c.Far))
 		out = append(out, StopJSON{p.From + min(c.After*each, p.Ends), says})
 	}
 	for n := 1; n <= p.Ties; n++ {
@@ -77,7 +74,7 @@ func (l looming) leaves(n int) []string {
 		if is.Sign() < 0 {
 			words, is = yarnShort, is.Neg()
 		}
-		out = append(out, put(words, "{yarn}", y.Name, "{is}", l.u.yarnLong(is)))
+		out = append(out, fillIn(words, "{yarn}", y.Name, "{is}", l.u.yarnLong(is)))
 	}
 	return out
 }
@@ -102,7 +99,7 @@ func yarnItems(yarns []loomside.OfYarn) []LoomItemJSON {
 }
 
 func (l looming) sumOf(p loomside.Part, of int) string {
-	return put(sumOfEnds, "{n}", number(p.Sum), "{of}", number(of))
+	return fillIn(sumOfEnds, "{n}", number(p.Sum), "{of}", number(of))
 }
 
 func (l looming) section(out *LoomPartJSON, s app.LoomsideStep, p loomside.Part) {
@@ -110,9 +107,9 @@ func (l looming) section(out *LoomPartJSON, s app.LoomsideStep, p loomside.Part)
 	if !p.Whole {
 		words = sectionPartly
 	}
-	out.Title = put(words, "{n}", number(p.Number), "{of}", number(len(s.Parts)), "{ends}", number(p.Ends))
+	out.Title = fillIn(words, "{n}", number(p.Number), "{of}", number(len(s.Parts)), "{ends}", number(p.Ends))
 	out.Items, out.Big = yarnItems(p.Yarns), number(p.Ends)
-	out.Check = []string{put(sectionLong, "{is}", l.u.onTape(p.Distance.Rat()))}
+	out.Check = []string{fillIn(sectionLong, "{is}", l.u.onTape(p.Distance.Rat()))}
 }
 
 // ends words a group of a threading, or of ends that are tied to the old ones.
@@ -121,14 +118,14 @@ func (l looming) ends(out *LoomPartJSON, s app.LoomsideStep, p loomside.Part) {
 	if s.Side == loomside.Right {
 		words = endsTitleBack
 	}
-	out.Title = put(words, "{from}", number(p.From+1), "{to}", number(p.To))
+	out.Title = fillIn(words, "{from}", number(p.From+1), "{to}", number(p.To))
 	for _, shaft := range p.Shafts {
 		out.Items = append(out.Items, LoomItemJSON{Text: number(shaft), Aloud: number(shaft)})
 	}
 	if s.ID == loomside.Knotting {
 		out.Items = yarnItems(p.Yarns)
 	} else {
-		out.Check = append(out.Check, put(heddlesHere, "{heddles}", onShafts(p.Heddles)), put(heddlesTaken, "{heddles}", onShafts(p.Taken)))
+		out.Check = append(out.Check, fillIn(heddlesHere, "{heddles}", onShafts(p.Heddles)), fillIn(heddlesTaken, "{heddles}", onShafts(p.Taken)))
 	}
 	out.Check = append(out.Check, l.sumOf(p, s.Total))
 }
@@ -138,7 +135,7 @@ func onShafts(list []int) string {
 	var parts []string
 	for i, n := range list {
 		if n > 0 {
-			parts = append(parts, put(onShaftN, "{n}", number(n), "{shaft}", number(i+1)))
+			parts = append(parts, fillIn(onShaftN, "{n}", number(n), "{shaft}", number(i+1)))
 		}
 	}
 	return strings.Join(parts, ", ")
@@ -146,9 +143,9 @@ func onShafts(list []int) string {
 
 func (l looming) dents(out *LoomPartJSON, s app.LoomsideStep, p loomside.Part) {
 	first, last := p.Dents[0], p.Dents[len(p.Dents)-1]
-	out.Title = put(dentsTitle, "{from}", number(first.At), "{to}", number(last.At))
+	out.Title = fillIn(dentsTitle, "{from}", number(first.At), "{to}", number(last.At))
 	if first.Reed > 0 {
-		out.Title += put(dentsReed, "{from}", number(first.Reed), "{to}", number(last.Reed))
+		out.Title += fillIn(dentsReed, "{from}", number(first.Reed), "{to}", number(last.Reed))
 	}
 	for _, d := range p.Dents {
 		item := LoomItemJSON{Text: number(d.Ends), Aloud: number(d.Ends)}
@@ -157,11 +154,11 @@ func (l looming) dents(out *LoomPartJSON, s app.LoomsideStep, p loomside.Part) {
 		}
 		out.Items = append(out.Items, item)
 	}
-	out.Check = []string{put(dentsSum, "{n}", number(p.To), "{of}", number(s.Total), "{ends}", number(p.Sum))}
+	out.Check = []string{fillIn(dentsSum, "{n}", number(p.To), "{of}", number(s.Total), "{ends}", number(p.Sum))}
 }
 
 func (l looming) spaces(out *LoomPartJSON, s app.LoomsideStep, p loomside.Part) {
-	out.Title = put(spacesTitle, "{from}", number(p.From+1), "{to}", number(p.To))
+	out.Title = fillIn(spacesTitle, "{from}", number(p.From+1), "{to}", number(p.To))
 	for _, n := range p.Spaces {
 		out.Items = append(out.Items, LoomItemJSON{Text: number(n), Aloud: number(n)})
 	}
@@ -171,21 +168,23 @@ func (l looming) spaces(out *LoomPartJSON, s app.LoomsideStep, p loomside.Part) 
 
 // treadle words the cords of a treadle by what they do on this loom.
 func (l looming) treadle(out *LoomPartJSON, p loomside.Part) {
-	out.Title = put(treadleTitle, "{n}", number(p.Number))
-	tied := put(raisesWords, "{shafts}", SetText(p.Tie.Tied))
-	switch l.Result.Plan.Loom.Shed {
-	case loom.Sinking, loom.Counterbalance:
-		tied = put(lowersWords, "{shafts}", SetText(p.Tie.Tied))
+	out.Title = fillIn(treadleTitle, "{n}", number(p.Number))
+	raise, lower := tieup.Kinds(l.Result.Plan.Loom.Shed)
+	if raise {
+		out.Items = append(out.Items, cordItem(raisesWords, p.Cords.Raises))
 	}
-	out.Items = []LoomItemJSON{{Text: tied, Aloud: tied}}
-	if p.Tie.Lowered != 0 {
-		lowers := put(lowersWords, "{shafts}", SetText(p.Tie.Lowered))
-		out.Items = append(out.Items, LoomItemJSON{Text: lowers, Aloud: lowers})
+	if lower && (!raise || p.Cords.Lowers != 0) {
+		out.Items = append(out.Items, cordItem(lowersWords, p.Cords.Lowers))
 	}
-	out.Check = []string{put(putsOnTop, "{shafts}", SetText(p.Up))}
+	out.Check = []string{fillIn(putsOnTop, "{shafts}", SetText(p.Up))}
 	if why := opensWords[p.Opens.Opens]; why != "" {
-		out.Check = append(out.Check, put(opensBadly, "{why}", why))
+		out.Check = append(out.Check, fillIn(opensBadly, "{why}", why))
 	}
+}
+
+func cordItem(words string, shafts draft.Set) LoomItemJSON {
+	text := fillIn(words, "{shafts}", SetText(shafts))
+	return LoomItemJSON{Text: text, Aloud: text}
 }
 
 // feetWords say whether the feet can take turns.
@@ -194,7 +193,7 @@ func feetWords(f *tieup.Feet) string {
 	case f == nil:
 		return ""
 	case f.Why == tieup.Alternate:
-		return put(feetTurns, "{left}", SetText(f.Left), "{right}", SetText(f.Right))
+		return fillIn(feetTurns, "{left}", SetText(f.Left), "{right}", SetText(f.Right))
 	}
 	return feetNot
 }
@@ -208,10 +207,10 @@ func (l looming) inch(out *LoomPartJSON, p loomside.Part) {
 	}
 	by := readByHand
 	if p.Pressed != 0 {
-		by = put(readByTreadle, "{treadles}", SetText(p.Pressed))
+		by = fillIn(readByTreadle, "{treadles}", SetText(p.Pressed))
 	}
 	out.Big = SetText(p.Up)
-	out.Title = put(readTitle, "{shafts}", SetText(p.Up), "{by}", by)
+	out.Title = fillIn(readTitle, "{shafts}", SetText(p.Up), "{by}", by)
 	out.Check = append(readRuns(p), readWrong)
 }
 
@@ -220,21 +219,21 @@ const mostReads = 24
 
 func readRuns(p loomside.Part) []string {
 	if len(p.Reads) > mostReads {
-		return []string{put(readMany, "{shafts}", SetText(p.Up))}
+		return []string{fillIn(readMany, "{shafts}", SetText(p.Up))}
 	}
 	var out []string
 	for _, run := range p.Reads {
 		var parts []string
 		for _, n := range run.Cycle {
 			if n > 0 {
-				parts = append(parts, put(readUp, "{n}", number(n)))
+				parts = append(parts, fillIn(readUp, "{n}", number(n)))
 			} else {
-				parts = append(parts, put(readDown, "{n}", number(-n)))
+				parts = append(parts, fillIn(readDown, "{n}", number(-n)))
 			}
 		}
 		text := strings.Join(parts, ", ")
 		if run.Times > 1 {
-			text = put(readTimes, "{runs}", text, "{times}", number(run.Times))
+			text = fillIn(readTimes, "{runs}", text, "{times}", number(run.Times))
 		}
 		out = append(out, text)
 	}

@@ -112,7 +112,7 @@ func (l looming) press(p loomside.Press) PressJSON {
 	out := PressJSON{Text: SetText(p.Treadles), Treadles: p.Treadles.List(), Up: p.Up.List(), UpSays: SetText(p.Up)}
 	out.Aloud = strings.ReplaceAll(out.Text, " ", ", ")
 	if !l.Weaving.Treadled {
-		out.Aloud = put(upAloud, "{shafts}", out.Aloud)
+		out.Aloud = fillIn(upAloud, "{shafts}", out.Aloud)
 	}
 	return out
 }
@@ -150,9 +150,9 @@ func (l looming) piece(i int, p loomside.Piece) WovenPiece {
 	w := l.Weaving
 	k := w.Kinds[p.Kind]
 	out := WovenPiece{Kind: p.Kind, Before: p.Before, First: []string{}, Last: []string{}, Ended: l.Ended[i+1]}
-	out.Says = pieceWords(l.Result.Plan.Pieces[k.Piece].Name, k.Piece)
+	out.Says = pieceWords(strings.TrimSpace(l.Result.Plan.Pieces[k.Piece].Name), k.Piece)
 	if p.Of > 1 {
-		out.Says = put(pieceOf, "{piece}", out.Says, "{n}", number(p.Number), "{of}", number(p.Of))
+		out.Says = fillIn(pieceOf, "{piece}", out.Says, "{n}", number(p.Number), "{of}", number(p.Of))
 	}
 	if i == 0 {
 		out.First = l.noted(out.First, weaveHeader, w.Header)
@@ -163,8 +163,8 @@ func (l looming) piece(i int, p loomside.Piece) WovenPiece {
 	} else {
 		out.First = l.noted(out.First, leaveGap, w.Gap)
 	}
-	out.First = l.end(out.First, p.FirstOnes)
-	out.Last = append(l.end(out.Last, p.LastOnes), measureNow)
+	out.First = l.end(out.First, p.First)
+	out.Last = append(l.end(out.Last, p.Last), measureNow)
 	if p.CutOff {
 		out.Last = append(out.Last, cutOffNow)
 	}
@@ -173,7 +173,7 @@ func (l looming) piece(i int, p loomside.Piece) WovenPiece {
 
 // pieceWords is what a kind of piece is called: by its name, or its number.
 func pieceWords(name string, index int) string {
-	if name = strings.TrimSpace(name); name == "" {
+	if name == "" {
 		return "piece " + number(index+1)
 	}
 	return name
@@ -183,7 +183,7 @@ func (l looming) noted(list []string, words string, n *reckon.Node) []string {
 	if n == nil {
 		return list
 	}
-	return append(list, put(words, "{is}", l.u.Bench(*n)))
+	return append(list, fillIn(words, "{is}", l.u.Bench(*n)))
 }
 
 func (l looming) end(list []string, e loomside.End) []string {

@@ -128,10 +128,7 @@ func sizeWords(piece string, index int, width bool) string {
 	if width {
 		of = "width"
 	}
-	if piece == "" {
-		piece = "piece " + number(index+1)
-	}
-	return of + " of " + piece
+	return of + " of " + pieceWords(piece, index)
 }
 
 // LearntJSONOf gives what the measured sizes of a warp say.
